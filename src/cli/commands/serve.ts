@@ -1,0 +1,60 @@
+// jackledger serve: the web pages and the HTTP interface, on loopback unless told otherwise.
+
+import { fail, succeed } from '../../domain/problem.ts';
+import { listen } from '../../http/server.ts';
+import { hasAdministrator } from '../../service/open-new-plant.ts';
+import { type Command, readArguments } from '../command.ts';
+import { exitCodes } from '../exit-code.ts';
+
+const usage = 'jackledger serve [--ledger FILE] [--port 4180] [--host 127.0.0.1]';
+
+const defaultPort = 4180;
+
+export const serveCommand: Command = {
+  name: 'serve',
+  usage,
+  summary: 'Serve the pages; without a ledger, the sample plant.',
+  async run(context, args) {
+    const text = { type: 'string' } as const;
+    const options = { ledger: text, port: text, host: text };
+    const read = readArguments(usage, args, options, { least: 0, most: 0 });
+    if (!read.ok) return read;
+    const { ledger, port, host = '127.0.0.1' } = read.value.values;
+    if (port !== undefined && !/^\d{1,5}$/.test(port)) {
+      return fail('usage', `"${port}" is not a port.`, {
+        where: '--port',
+        needed: 'a number from 0 to 65535',
+        given: port,
+      });
+    }
+    const opened = await context.openPlant(ledger, 'create');
+    if (!opened.ok) return opened;
+    const { plant, file, samplePassword, close } = opened.value;
+    const openingCode = hasAdministrator(plant) ? null : plant.randomToken().slice(0, 10).toUpperCase();
+    const listening = await listen(plant, {
+      webFolder: context.webFolder,
+      openingCode,
+      secureCookie: false,
+      samplePassword,
+      port: port === undefined ? defaultPort : Number(port),
+      host,
+    });
+    if (!listening.ok) {
+      await close();
+      return listening;
+    }
+    const { address } = listening.value;
+    context.write(`Jackledger listens at ${address.replace('127.0.0.1', 'localhost')}\n`);
+    context.write(`Ledger: ${file ?? 'in memory'}${samplePassword === null ? '' : ' (sample plant, invented data)'}\n`);
+    if (samplePassword !== null) context.write(`Start your own plant: jackledger serve --ledger FILE\n`);
+    if (openingCode !== null) {
+      context.write(
+        `This ledger is new. Open it at ${address.replace('127.0.0.1', 'localhost')}/open with the code ${openingCode}\n`,
+      );
+    }
+    await context.untilStopped();
+    await listening.value.close();
+    await close();
+    return succeed(exitCodes.done);
+  },
+};

@@ -1,0 +1,133 @@
+// Opens the ledger a command works on: the file named, the plant's own, or the sample plant laid out for today.
+// This is the one place that names a concrete store and the machine's clock, tokens and password hashing.
+
+import { randomBytes } from 'node:crypto';
+import { existsSync, readdirSync, readFileSync, renameSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { hash, verify } from '@node-rs/argon2';
+import { type Outcome, succeed } from '../domain/problem.ts';
+import { type VerifiedLedger, verifyLedger } from '../ledger/verify.ts';
+import { layOutSamplePlant, type SampleFiles, samplePassword } from '../service/lay-out-sample-plant.ts';
+import { openPlant, type PlantPorts } from '../service/plant.ts';
+import { openMemoryStorage } from '../storage/memory/open-storage.ts';
+import { sha256 } from '../storage/sha256.ts';
+import { openSqliteStorage } from '../storage/sqlite/open-storage.ts';
+import type { Storage } from '../storage/storage.ts';
+import type { OpenedPlant, OpenFor } from './command.ts';
+
+export interface LedgerPlaces {
+  /** The folder `calibrations/`. */
+  readonly folder: string;
+  /** Where the sample plant's ledger lies, when it is not to be laid out in `folder`. */
+  readonly sampleLedger: string | undefined;
+  readonly warn: (text: string) => void;
+}
+
+const clock = (): string => new Date().toISOString();
+
+function portsOn(storage: Storage): PlantPorts {
+  return {
+    ledger: storage.ledger,
+    credentials: storage.credentials,
+    rows: storage.rows,
+    clock,
+    sha256,
+    randomToken: () => randomBytes(32).toString('base64url'),
+    // argon2id with the library's defaults (19 MiB, 2 passes), the first choice of RFC 9106 for small memory.
+    passwords: { hash: (password) => hash(password), verify: (hashed, password) => verify(hashed, password) },
+  };
+}
+
+/** The plant's own ledger, where there is one and the sample plant was not asked for by its place. */
+function defaultLedger(places: LedgerPlaces, ledger: string | undefined): string | undefined {
+  if (ledger !== undefined || places.sampleLedger !== undefined) return ledger;
+  const own = join(places.folder, 'plant.ledger');
+  return existsSync(own) ? own : undefined;
+}
+
+export async function openLedger(
+  places: LedgerPlaces,
+  ledger: string | undefined,
+  purpose: OpenFor,
+): Promise<Outcome<OpenedPlant>> {
+  const file = defaultLedger(places, ledger);
+  if (file === undefined) return openSamplePlant(places, purpose);
+  const storage = openSqliteStorage(file, { sha256, mode: purpose === 'create' ? 'create' : 'existing' });
+  return storage.ok ? opened(storage.value, file, null) : storage;
+}
+
+async function opened(storage: Storage, file: string | null, password: string | null): Promise<Outcome<OpenedPlant>> {
+  const plant = await openPlant(portsOn(storage));
+  if (!plant.ok) {
+    await storage.close();
+    return plant;
+  }
+  const isSample = plant.value.state.plant?.sample ?? false;
+  return succeed({
+    plant: plant.value,
+    file,
+    samplePassword: isSample ? (password ?? samplePassword) : null,
+    close: () => storage.close(),
+  });
+}
+
+/** A sample plant is laid out anew each day, so that its dates lie around today; what a person entered stays in its file. */
+async function openSamplePlant(places: LedgerPlaces, purpose: OpenFor): Promise<Outcome<OpenedPlant>> {
+  places.warn(
+    'No ledger of a plant here: this is the sample plant (invented data). Name your own with --ledger FILE.\n',
+  );
+  const file = places.sampleLedger ?? join(places.folder, `sample-plant-${clock().slice(0, 10)}.ledger`);
+  if (existsSync(file)) {
+    const storage = openSqliteStorage(file, { sha256, mode: 'existing' });
+    return storage.ok ? opened(storage.value, file, samplePassword) : storage;
+  }
+  if (purpose === 'read') {
+    const storage = openMemoryStorage({ sha256 });
+    const laidOut = await layOutSamplePlant(portsOn(storage), readSampleFiles(places.folder));
+    return laidOut.ok ? opened(storage, null, samplePassword) : laidOut;
+  }
+  const draft = `${file}.${process.pid}`;
+  const storage = openSqliteStorage(draft, { sha256, mode: 'create' });
+  if (!storage.ok) return storage;
+  const laidOut = await layOutSamplePlant(portsOn(storage.value), readSampleFiles(places.folder));
+  await storage.value.close();
+  if (!laidOut.ok) {
+    rmSync(draft, { force: true });
+    return laidOut;
+  }
+  renameSync(draft, file);
+  const reopened = openSqliteStorage(file, { sha256, mode: 'existing' });
+  return reopened.ok ? opened(reopened.value, file, samplePassword) : reopened;
+}
+
+function readSampleFiles(folder: string): SampleFiles {
+  const sample = join(folder, 'sample-plant');
+  const sheets = join(sample, 'run-sheets');
+  return {
+    plant: readFileSync(join(sample, 'plant.json'), 'utf8'),
+    runSheets: readdirSync(sheets)
+      .sort()
+      .map((name) => ({ name, text: readFileSync(join(sheets, name), 'utf8') })),
+  };
+}
+
+/** Verifies a ledger without replaying it, so that one that cannot be replayed is still read to its first bad entry. */
+export async function verifyLedgerFile(
+  places: LedgerPlaces,
+  ledger: string | undefined,
+): Promise<Outcome<VerifiedLedger>> {
+  const file = defaultLedger(places, ledger);
+  if (file === undefined) {
+    const sample = await openSamplePlant(places, 'read');
+    if (!sample.ok) return sample;
+    const { plant, close } = sample.value;
+    const verified = await verifyLedger(plant.rows.readStoredRows(0), sha256);
+    await close();
+    return verified;
+  }
+  const storage = openSqliteStorage(file, { sha256, mode: 'read-only' });
+  if (!storage.ok) return storage;
+  const verified = await verifyLedger(storage.value.rows.readStoredRows(0), sha256);
+  await storage.value.close();
+  return verified;
+}

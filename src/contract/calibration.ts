@@ -1,0 +1,86 @@
+// Submitting, reviewing and deciding a calibration, and the page of one pair.
+
+import { z } from 'zod';
+import { certificateAnswer, gaugeAnswer, jackAnswer, loadCellAnswer, pairLine } from './equipment.ts';
+import { degreeInput, fitAnswer } from './fit.ts';
+import { plantDay, runSheetBody, tag } from './run-sheet-json.ts';
+
+/** A submitted run sheet says of itself which pair, day and load cell it is of. */
+export const submissionBody = z.object({
+  sheet: runSheetBody.extend({
+    pair: tag,
+    calibratedOn: plantDay,
+    loadCell: tag,
+  }),
+  degree: degreeInput.default('auto'),
+  degreeReason: z.string().max(500).optional(),
+});
+
+export const calibrationLine = z.object({
+  number: z.string(),
+  pair: z.string(),
+  calibratedOn: z.string(),
+  loadCell: z.string(),
+  status: z.enum(['submitted', 'approved', 'rejected']),
+  enteredBy: z.string(),
+  enteredAt: z.string(),
+  decidedBy: z.string().nullable(),
+  decidedAt: z.string().nullable(),
+  decisionNote: z.string().nullable(),
+});
+
+/** Everything the reviewer sees; `reviewHash` stands for exactly this sheet, curve and rules. */
+export const calibrationAnswer = calibrationLine.extend({
+  sheet: runSheetBody,
+  degree: degreeInput,
+  degreeReason: z.string().nullable(),
+  fit: fitAnswer,
+  certificate: certificateAnswer.nullable(),
+  dueDate: z.string(),
+  reviewHash: z.string(),
+});
+export type CalibrationAnswer = z.infer<typeof calibrationAnswer>;
+
+export const calibrationListAnswer = z.object({
+  calibrations: z.array(calibrationLine),
+});
+
+export const approvalBody = z.object({
+  reviewHash: z.string('The hash of what was reviewed').length(64, 'The hash of what was reviewed'),
+  note: z.string().max(500).optional(),
+});
+
+export const entryLine = z.object({
+  seq: z.number().int(),
+  at: z.string(),
+  actor: z.string(),
+  kind: z.string(),
+  subject: z.string(),
+  summary: z.string(),
+  hash: z.string(),
+});
+
+export const pairPageAnswer = z.object({
+  line: pairLine,
+  formedOn: z.string(),
+  hose: z.string().nullable(),
+  parted: z.object({ on: z.string(), reason: z.string() }).nullable(),
+  hold: z.object({ reason: z.string(), placedBy: z.string(), placedAt: z.string() }).nullable(),
+  jack: jackAnswer,
+  gauge: gaugeAnswer,
+  loadCell: loadCellAnswer.nullable().describe('The load cell of the current calibration'),
+  certificate: certificateAnswer.nullable().describe('Its certificate on the calibration day'),
+  current: z.string().nullable().describe('Number of the calibration in force'),
+  change: z
+    .object({
+      fromCalibration: z.string(),
+      changePercent: z.number(),
+      atReading: z.number(),
+      unit: z.string(),
+    })
+    .nullable()
+    .describe('Largest change of force against the calibration before'),
+  calibrations: z.array(calibrationAnswer).describe('Newest calibration day first'),
+  entries: z.array(entryLine).describe('Newest first'),
+});
+export type PairPageAnswer = z.infer<typeof pairPageAnswer>;

@@ -1,0 +1,39 @@
+// A plant's register as one JSON file, format jackledger-equipment/1: what import and export read and write, and what
+// the sample plant is laid out from. Run sheets are files of their own, in run-sheet-json.ts and run-sheet-csv.ts.
+
+import { z } from 'zod';
+import { roles } from '../domain/rules/role.ts';
+import { certificateBody, gaugeBody, jackBody, loadCellBody, pairBody, pumpBody } from './equipment.ts';
+import { plantDay } from './run-sheet-json.ts';
+
+export const equipmentFileFormat = 'jackledger-equipment/1';
+
+const reason = z.string().min(5).max(500);
+
+const pairInFile = pairBody.extend({
+  formedOn: plantDay,
+  parted: z.object({ on: plantDay, reason }).optional(),
+  hold: z.object({ on: plantDay.optional(), reason }).optional(),
+});
+
+export const equipmentFile = z.object({
+  format: z.literal(equipmentFileFormat, `The format "${equipmentFileFormat}"`),
+  jacks: z.array(jackBody).default([]),
+  gauges: z.array(gaugeBody).default([]),
+  pumps: z.array(pumpBody).default([]),
+  loadCells: z.array(loadCellBody.extend({ certificates: z.array(certificateBody).default([]) })).default([]),
+  pairs: z.array(pairInFile).default([]),
+});
+export type EquipmentFile = z.output<typeof equipmentFile>;
+
+/** The sample plant: a register with a name, people, and the day its dates were written for. */
+export const samplePlantFile = equipmentFile.extend({
+  plant: z.object({ name: z.string(), timeZone: z.string() }),
+  /** All dates are moved by the days from this one to today. */
+  writtenAsOf: plantDay,
+  people: z.array(z.object({ id: z.string(), name: z.string(), role: z.enum(roles) })),
+  /** Run sheets still waiting for approval, and rejected ones with the reason, by file name. */
+  undecided: z.array(z.string()).default([]),
+  rejected: z.record(z.string(), reason).default({}),
+});
+export type SamplePlantFile = z.output<typeof samplePlantFile>;

@@ -1,0 +1,122 @@
+// Bodies and answers for jacks, gauges, pumps, load cells, certificates and pairs.
+
+import { z } from 'zod';
+import { standing } from './lookup.ts';
+import { quantityAnswer, quantityInput } from './quantity.ts';
+import { plantDay, tag } from './run-sheet-json.ts';
+
+const serial = z.string('A serial number').trim().min(1, 'A serial number').max(60);
+const note = z.string().max(500).optional();
+
+export const jackBody = z.object({
+  tag,
+  serial,
+  ratedForce: quantityInput,
+  pistonArea: quantityInput,
+  stroke: quantityInput.optional(),
+  strandsPulled: z.number('A whole number of strands').int().min(1).max(60).default(1),
+  note,
+});
+
+export const gaugeBody = z.object({
+  tag,
+  serial,
+  display: z.enum(['dial', 'digital'], '"dial" or "digital"').default('dial'),
+  fullScale: quantityInput,
+  graduation: quantityInput,
+  accuracyClass: z.string().max(40).optional(),
+  dialDiameter: quantityInput.optional(),
+  note,
+});
+
+export const pumpBody = z.object({ tag, serial, note });
+
+export const loadCellBody = z.object({
+  tag,
+  serial,
+  capacity: quantityInput,
+  note,
+});
+
+export const certificateBody = z.object({
+  number: z.string('The number of the certificate').trim().min(1, 'The number of the certificate').max(60),
+  laboratory: z.string('The laboratory').trim().min(1, 'The laboratory').max(120),
+  accreditation: z.string().max(80).optional(),
+  traceableTo: z.string('The national institute').trim().min(1, 'The national institute').max(120),
+  standard: z.string().max(80).optional(),
+  calibratedOn: plantDay,
+  validUntil: plantDay,
+  expandedUncertaintyPercent: z.number('Expanded uncertainty in % of force').gt(0, 'Above 0').max(10, 'At most 10 %'),
+  coverageFactor: z.number('The coverage factor k').min(1, 'At least 1').max(4, 'At most 4').default(2),
+});
+
+export const pairBody = z.object({
+  tag,
+  jack: tag,
+  gauge: tag,
+  pump: tag.optional(),
+  hose: z.string().max(80).optional(),
+  formedOn: plantDay.optional(),
+});
+
+export const reasonBody = z.object({
+  reason: z.string('A reason').trim().min(5, 'A reason of at least five characters').max(500),
+});
+
+const part = z.object({
+  tag: z.string(),
+  serial: z.string(),
+  note: z.string().optional(),
+});
+
+export const jackAnswer = part.extend({
+  kind: z.literal('jack'),
+  ratedForce: quantityAnswer,
+  pistonArea: quantityAnswer,
+  stroke: quantityAnswer.optional(),
+  strandsPulled: z.number().int(),
+});
+export const gaugeAnswer = part.extend({
+  kind: z.literal('gauge'),
+  display: z.enum(['dial', 'digital']),
+  fullScale: quantityAnswer,
+  graduation: quantityAnswer,
+  accuracyClass: z.string().optional(),
+  dialDiameter: quantityAnswer.optional(),
+});
+export const pumpAnswer = part.extend({ kind: z.literal('pump') });
+export const loadCellAnswer = part.extend({
+  kind: z.literal('load-cell'),
+  capacity: quantityAnswer,
+});
+
+export const certificateAnswer = certificateBody.extend({
+  loadCell: z.string(),
+});
+
+/** One line of every list of pairs: the crew's choice, the register, what is due. */
+export const pairLine = z.object({
+  tag: z.string(),
+  jack: z.string(),
+  gauge: z.string(),
+  pump: z.string().nullable(),
+  standing,
+  because: z.string(),
+  calibratedOn: z.string().nullable(),
+  dueDate: z.string().nullable(),
+  daysLeft: z.number().int().nullable(),
+  waiting: z.number().int().describe('Calibrations submitted and not yet decided'),
+  parted: z.boolean(),
+  readingUnit: z.string(),
+  forceUnit: z.string(),
+});
+export type PairLine = z.infer<typeof pairLine>;
+
+export const equipmentAnswer = z.object({
+  jacks: z.array(jackAnswer),
+  gauges: z.array(gaugeAnswer),
+  pumps: z.array(pumpAnswer),
+  loadCells: z.array(loadCellAnswer.extend({ certificates: z.array(certificateAnswer) })),
+  pairs: z.array(pairLine),
+});
+export type EquipmentAnswer = z.infer<typeof equipmentAnswer>;

@@ -1,0 +1,114 @@
+// The plant as a whole: what every page says at its top, the list of what falls due, the ledger, signing in.
+
+import { z } from 'zod';
+import { roles } from '../domain/rules/role.ts';
+import { entryLine } from './calibration.ts';
+import { pairLine } from './equipment.ts';
+import { ruleProfileAnswer } from './rule-profile.ts';
+import { plantDay } from './run-sheet-json.ts';
+
+export const plantAnswer = z.object({
+  opened: z.boolean().describe('false while the ledger is empty and waits for the one-time code'),
+  name: z.string(),
+  sample: z.boolean(),
+  today: z.string(),
+  timeZone: z.string(),
+  rules: ruleProfileAnswer.describe('The rule profile in force'),
+  head: z.object({ seq: z.number().int(), hash: z.string() }),
+});
+export type PlantAnswer = z.infer<typeof plantAnswer>;
+
+const person = z.object({
+  id: z.string(),
+  name: z.string(),
+  role: z.enum(roles),
+});
+
+/** On the sample plant the sign-in page lists the people and the password they all share; a real plant lists nobody. */
+export const peopleAnswer = z.object({
+  people: z.array(person),
+  samplePassword: z.string().nullable(),
+});
+
+export const signInBody = z.object({
+  person: z.string('Who signs in').trim().min(1, 'Who signs in').max(60),
+  password: z.string('The password').min(1, 'The password').max(200),
+});
+
+export const sessionAnswer = z.object({ person: person.nullable() });
+export type SessionAnswer = z.infer<typeof sessionAnswer>;
+
+export const dueQuery = z.object({
+  within: z
+    .string()
+    .regex(/^\d{1,4}d?$/, 'A number of days, for example 60d')
+    .optional(),
+  standing: z.string().max(40).optional(),
+  on: plantDay.optional(),
+});
+
+export const dueAnswer = z.object({
+  asOf: z.string(),
+  within: z.number().int().nullable(),
+  pairs: z.array(pairLine).describe('Pairs with no valid calibration first, then by due date'),
+});
+export type DueAnswer = z.infer<typeof dueAnswer>;
+
+export const strandListAnswer = z.object({
+  strands: z.array(
+    z.object({
+      designation: z.string(),
+      standard: z.string(),
+      breakingLoad: z.object({ lbf: z.number(), kN: z.number() }),
+      provenance: z.string(),
+    }),
+  ),
+});
+export type StrandListAnswer = z.infer<typeof strandListAnswer>;
+
+export const ledgerAnswer = z.object({
+  entries: z.array(entryLine),
+  total: z.number().int(),
+});
+
+export const verificationAnswer = z.object({
+  verified: z.boolean(),
+  entries: z.number().int(),
+  head: z.object({ seq: z.number().int(), hash: z.string() }),
+});
+
+/** The sheet a pasted or chosen file holds, read by the same code as `jackledger import`. */
+export const readSheetBody = z.object({ text: z.string().max(1_000_000) });
+
+const personId = z
+  .string('A sign-in name')
+  .regex(/^[a-z][a-z0-9.-]{1,39}$/, 'A sign-in name of 2 to 40 lower-case letters, digits, dots or hyphens');
+const newPassword = z.string('A password').min(8, 'A password of at least 8 characters').max(200);
+const personName = z.string('The name of the person').trim().min(2, 'The name of the person').max(80);
+
+export const personBody = z.object({
+  id: personId,
+  name: personName,
+  role: z.enum(roles, 'One of the roles'),
+  password: newPassword,
+});
+
+/** Whether the name is of a time zone, under any of its names: the list of the runtime leaves out most of them. */
+function isTimeZone(name: string): boolean {
+  if (!/^[A-Za-z][\w+/-]*$/.test(name)) return false;
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: name });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+export const openingBody = z.object({
+  code: z.string('The code printed in the terminal').min(1, 'The code printed in the terminal').max(80),
+  plantName: z.string('The name of the plant').trim().min(2, 'The name of the plant').max(120),
+  timeZone: z.string('The time zone of the plant').refine(isTimeZone, 'An IANA time zone such as America/Chicago'),
+  administrator: z.object({ id: personId, name: personName, password: newPassword }),
+});
+
+export const personAnswer = person;

@@ -1,0 +1,19 @@
+// Problems as they leave over HTTP: RFC 9457 application/problem+json with the program's own code.
+
+import { z } from 'zod';
+import { type ProblemCode, problemMeanings } from '../domain/problem.ts';
+
+const codes = Object.keys(problemMeanings) as [ProblemCode, ...ProblemCode[]];
+
+export const problemAnswer = z.object({
+  type: z.string().describe('"about:blank": the code says which problem it is'),
+  title: z.string(),
+  status: z.number().int(),
+  detail: z.string(),
+  code: z.enum(codes),
+  where: z.string().optional(),
+  needed: z.string().optional(),
+  given: z.string().optional(),
+  answer: z.unknown().optional().describe('For a refused or withheld look-up: everything but the number'),
+});
+export type ProblemAnswer = z.infer<typeof problemAnswer>;

@@ -1,0 +1,40 @@
+// A quantity in a body or a file: the text as typed ("31 kip") or { value, unit }. Reading it keeps value and unit.
+
+import { z } from 'zod';
+import { fail, type Outcome, succeed } from '../domain/problem.ts';
+import { parseQuantity, parseUnit, type Quantity, type UnitTable } from '../domain/units/quantity.ts';
+
+export const quantityInput = z
+  .union(
+    [z.string().max(80), z.object({ value: z.number(), unit: z.string().max(30) })],
+    'A quantity such as "31 kip", or { value, unit }',
+  )
+  .describe('A quantity as typed, "31 kip", or as { value, unit }.');
+export type QuantityInput = z.infer<typeof quantityInput>;
+
+export const quantityAnswer = z.object({ value: z.number(), unit: z.string() });
+
+/** Answers the quantity meant, above zero. Problems: those of the parsers, and `number-out-of-range` at zero or below. */
+export function readPositiveQuantity<U extends string>(
+  table: UnitTable<U>,
+  input: QuantityInput,
+  where: string,
+): Outcome<Quantity<U>> {
+  const read = typeof input === 'string' ? parseQuantity(table, input, where) : readParts(table, input, where);
+  if (!read.ok || (read.value.value > 0 && Number.isFinite(read.value.value))) return read;
+  const given = typeof input === 'string' ? input : `${input.value} ${input.unit}`;
+  return fail('number-out-of-range', `${where}: a ${table.kind} above zero is needed; "${given}" is not.`, {
+    where,
+    needed: `a ${table.kind} above zero`,
+    given,
+  });
+}
+
+function readParts<U extends string>(
+  table: UnitTable<U>,
+  input: { readonly value: number; readonly unit: string },
+  where: string,
+): Outcome<Quantity<U>> {
+  const unit = parseUnit(table, input.unit, where);
+  return unit.ok ? succeed({ value: input.value, unit: unit.value }) : unit;
+}

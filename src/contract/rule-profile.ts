@@ -1,0 +1,32 @@
+// A rule profile as it leaves over HTTP: every limit with where it comes from.
+
+import { z } from 'zod';
+import type { RuleProfile } from '../domain/rules/rule-profile.ts';
+
+const limit = z.object({
+  value: z.number(),
+  provenance: z.enum(['read', 'memory', 'computed', 'practice', 'house']),
+  source: z.string(),
+});
+
+export const ruleProfileAnswer = z.object({
+  name: z.string(),
+  title: z.string(),
+  intervalMonths: limit,
+  dueSoonDays: limit,
+  accuracyPercent: limit,
+  repeatabilityPercent: limit,
+  minimumCycles: limit,
+  minimumLevels: limit,
+  validCertificates: limit,
+  efficiencyLow: limit,
+  efficiencyHigh: limit,
+  driftPercent: limit,
+  dialWindowLow: limit,
+  dialWindowHigh: limit,
+  graduationPercent: limit,
+  cellWindowLow: limit,
+  ceilingOfBreaking: limit,
+  ceilingOfYield: limit,
+  preloadFraction: limit,
+}) satisfies z.ZodType<RuleProfile>;

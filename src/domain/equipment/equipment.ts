@@ -1,0 +1,74 @@
+// The parts a plant registers: jack, gauge, pump, load cell, and the certificate of a load cell.
+// What joins a jack to a gauge is in pair.ts.
+
+import type { PlantDay } from '../dates/plant-day.ts';
+import type { AreaUnit } from '../units/area.ts';
+import type { ForceUnit } from '../units/force.ts';
+import type { LengthUnit } from '../units/length.ts';
+import type { PressureUnit } from '../units/pressure.ts';
+import type { Quantity } from '../units/quantity.ts';
+
+export interface Jack {
+  readonly kind: 'jack';
+  readonly tag: string;
+  readonly serial: string;
+  readonly ratedForce: Quantity<ForceUnit>;
+  /** Nominal effective piston area as the maker states it. */
+  readonly pistonArea: Quantity<AreaUnit>;
+  readonly stroke?: Quantity<LengthUnit>;
+  /** Strands pulled together by this jack; 1 for a monostrand jack. */
+  readonly strandsPulled: number;
+  readonly note?: string;
+}
+
+export interface Gauge {
+  readonly kind: 'gauge';
+  readonly tag: string;
+  readonly serial: string;
+  readonly display: 'dial' | 'digital';
+  readonly fullScale: Quantity<PressureUnit>;
+  /** The smallest marked division of a dial, or the increment of a digital display. */
+  readonly graduation: Quantity<PressureUnit>;
+  /** EN 837-1 class or ASME B40.100 grade as printed on the face, where known. */
+  readonly accuracyClass?: string;
+  readonly dialDiameter?: Quantity<LengthUnit>;
+  readonly note?: string;
+}
+
+export interface Pump {
+  readonly kind: 'pump';
+  readonly tag: string;
+  readonly serial: string;
+  readonly note?: string;
+}
+
+export interface LoadCell {
+  readonly kind: 'load-cell';
+  readonly tag: string;
+  readonly serial: string;
+  readonly capacity: Quantity<ForceUnit>;
+  readonly note?: string;
+}
+
+export type Equipment = Jack | Gauge | Pump | LoadCell;
+export type EquipmentKind = Equipment['kind'];
+
+/** What a laboratory certified of a load cell. `validUntil` is the last valid day. */
+export interface Certificate {
+  readonly number: string;
+  readonly loadCell: string;
+  readonly laboratory: string;
+  readonly accreditation?: string;
+  readonly traceableTo: string;
+  readonly standard?: string;
+  readonly calibratedOn: PlantDay;
+  readonly validUntil: PlantDay;
+  /** Expanded uncertainty in % of force, with the coverage factor it was stated with. */
+  readonly expandedUncertaintyPercent: number;
+  readonly coverageFactor: number;
+}
+
+/** Answers whether a certificate covers a day, both ends included. */
+export function isCertificateValid(certificate: Certificate, day: PlantDay): boolean {
+  return certificate.calibratedOn <= day && day <= certificate.validUntil;
+}

@@ -1,0 +1,133 @@
+// Which warnings a target force meets, from refusal to note. What they mean is in warning.ts.
+
+import { type Curve, readingForForce } from '../calibration/curve.ts';
+import { type ForceUnit, force } from '../units/force.ts';
+import { pressure } from '../units/pressure.ts';
+import { convert, type Quantity } from '../units/quantity.ts';
+import { writeQuantity, writeQuantityInFull } from '../units/write-quantity.ts';
+import type { LookupBasis, LookupTarget } from './lookup-basis.ts';
+import { type Warning, warn } from './warning.ts';
+
+/** Share of the calibrated range, at its upper end, in which a target is noted as close to the end. House rule. */
+const endOfRangeShare = 0.02;
+
+/** Answers the reading in the curve's unit, null when there is none, and every warning the target meets. */
+export function judgeTarget(
+  basis: LookupBasis,
+  target: LookupTarget,
+): { readonly reading: number | null; readonly warnings: readonly Warning[] } {
+  const warnings: Warning[] = [...warningsOfStanding(basis), ...warningsOfLimits(basis, target)];
+  if (basis.curve === null) return { reading: null, warnings };
+  const forceInCurve = convert(force, target.force, basis.curve.units.force);
+  const reading = readingForForce(basis.curve, forceInCurve);
+  if (!reading.ok) {
+    const { low, high } = basis.curve.forceRange;
+    const unit = basis.curve.units.force;
+    const range = `${writeQuantity({ value: low, unit })} to ${writeQuantity({ value: high, unit })}`;
+    const asked = writeQuantityInFull(target.force);
+    warnings.push(
+      warn(
+        'outside-calibrated-range',
+        `${asked} lies outside the calibrated range of ${range}; nothing is extrapolated.`,
+      ),
+    );
+    return { reading: null, warnings };
+  }
+  return {
+    reading: reading.value,
+    warnings: [...warnings, ...warningsOfReading(basis, basis.curve, reading.value)],
+  };
+}
+
+/** Warnings that depend on the pair alone. */
+export function warningsOfStanding(basis: LookupBasis): readonly Warning[] {
+  const { standing } = basis;
+  const warnings: Warning[] = [];
+  if (basis.parted) {
+    warnings.push(
+      warn('pair-parted', `Jack and gauge were parted; the curve is void. ${standing?.because ?? ''}`.trim()),
+    );
+  } else if (basis.curve === null) {
+    warnings.push(
+      warn('not-calibrated', 'This jack has no approved calibration with this gauge. Calibrate the pair first.'),
+    );
+  }
+  if (basis.onHold) {
+    warnings.push(warn('on-hold', standing?.standing === 'on-hold' ? standing.because : 'The pair is on hold.'));
+  }
+  for (const result of basis.acceptance) {
+    if (result.verdict === 'fail') warnings.push(warn('acceptance-failed', result.message));
+    if (result.verdict === 'conditional') warnings.push(warn('acceptance-conditional', result.message));
+  }
+  if (standing === null || basis.parted) return warnings;
+  if (standing.isOverdue) {
+    warnings.push(warn('overdue', `The calibration expired on ${standing.dueDate ?? 'an unknown day'}.`));
+  }
+  if (standing.isDrifting) {
+    const evidence = standing.standing === 'drifting' ? ` ${standing.because}` : '';
+    warnings.push(warn('drifting', `The last two calibrations disagree.${evidence}`));
+  }
+  if (standing.isDueSoon)
+    warnings.push(warn('due-soon', `The calibration ends on ${standing.dueDate ?? 'an unknown day'}.`));
+  return warnings;
+}
+
+function warningsOfLimits(basis: LookupBasis, target: LookupTarget): readonly Warning[] {
+  const warnings: Warning[] = [];
+  if (basis.jack !== null && exceeds(target.force, basis.jack.ratedForce)) {
+    const [asked, rated] = [writeQuantityInFull(target.force), writeQuantityInFull(basis.jack.ratedForce)];
+    warnings.push(warn('above-jack-rating', `${asked} is above the jack's rating of ${rated}.`));
+  }
+  if (target.ceiling !== null && exceeds(target.force, target.ceiling)) {
+    const [asked, ceiling] = [writeQuantityInFull(target.force), writeQuantityInFull(target.ceiling)];
+    warnings.push(warn('above-stress-ceiling', `${asked} is above the stress ceiling of the strand, ${ceiling}.`));
+  }
+  return warnings;
+}
+
+/** Three significant digits, for sentences. */
+function percent(share: number): string {
+  return `${Number((share * 100).toPrecision(3))} %`;
+}
+
+/** Whether a force is above a limit by more than the last digit of a conversion between units. */
+export function exceeds(asked: Quantity<ForceUnit>, limit: Quantity<ForceUnit>): boolean {
+  return convert(force, asked, 'N') > convert(force, limit, 'N') * (1 + 1e-12);
+}
+
+/** Warnings that depend on where the reading, in the curve's unit, lies on the dial and in the range. */
+export function warningsOfReading(basis: LookupBasis, curve: Curve, reading: number): readonly Warning[] {
+  const warnings: Warning[] = [];
+  const { low, high } = curve.readingRange;
+  if (reading > high - endOfRangeShare * (high - low)) {
+    warnings.push(warn('near-end-of-range', 'The target lies at the end of the calibrated range.'));
+  }
+  if (basis.gauge === null) return warnings;
+  const { gauge, rules } = basis;
+  const onGauge = convert(pressure, { value: reading, unit: curve.units.reading }, gauge.fullScale.unit);
+  const share = onGauge / gauge.fullScale.value;
+  if (share > 1) {
+    const needed = writeQuantityInFull({ value: onGauge, unit: gauge.fullScale.unit });
+    const span = writeQuantityInFull(gauge.fullScale);
+    warnings.push(warn('above-gauge-span', `The reading of ${needed} is above the gauge's full scale of ${span}.`));
+  } else if (share < rules.dialWindowLow.value || share > rules.dialWindowHigh.value) {
+    const window = `${percent(rules.dialWindowLow.value)} and ${percent(rules.dialWindowHigh.value)}`;
+    warnings.push(
+      warn(
+        'outside-dial-window',
+        `The reading is at ${percent(share)} of full scale; work between ${window} (${rules.dialWindowLow.source}).`,
+      ),
+    );
+  }
+  const graduation = convert(pressure, gauge.graduation, gauge.fullScale.unit);
+  const coarse = (graduation / onGauge) * 100;
+  if (coarse > rules.graduationPercent.value) {
+    warnings.push(
+      warn(
+        'graduation-too-coarse',
+        `One graduation is ${coarse.toFixed(1)} % of the reading; the limit is ${rules.graduationPercent.value} %.`,
+      ),
+    );
+  }
+  return warnings;
+}

@@ -1,0 +1,76 @@
+// How a pair stands on a day, in one word and one sentence. What a look-up makes of it is in look-up-reading.ts.
+
+import { dueDate, isDueSoon, isOverdue } from '../dates/due-date.ts';
+import { daysBetween, type PlantDay } from '../dates/plant-day.ts';
+import type { Pair } from '../equipment/pair.ts';
+import type { RuleProfile } from '../rules/rule-profile.ts';
+
+export const standings = ['ready', 'due-soon', 'overdue', 'drifting', 'on-hold', 'not-calibrated'] as const;
+export type Standing = (typeof standings)[number];
+
+export interface StandingJudgement {
+  readonly standing: Standing;
+  /** One sentence with the evidence. */
+  readonly because: string;
+  /** Last valid day of the calibration in force; null without one. */
+  readonly dueDate: PlantDay | null;
+  /** Days to the due day, negative when past it. */
+  readonly daysLeft: number | null;
+  readonly isOverdue: boolean;
+  readonly isDueSoon: boolean;
+  readonly isDrifting: boolean;
+}
+
+export interface StandingEvidence {
+  readonly pair: Pair;
+  readonly hold: { readonly reason: string } | null;
+  readonly calibratedOn: PlantDay | null;
+  /** Signed largest change of force against the calibration before, in %; null where there is none to compare. */
+  readonly changePercent: number | null;
+}
+
+const days = (count: number): string => (count === 1 ? '1 day' : `${count} days`);
+
+/**
+ * Answers how a pair stands on a day. The gravest word wins: parted or never calibrated, on hold, overdue, drifting,
+ * due soon, ready. Drifting: the last two calibrations differ by more than the profile's `driftPercent`.
+ * Source: due day as in dates/due-date.ts; the order of the words is a house rule.
+ */
+export function judgeStanding(evidence: StandingEvidence, today: PlantDay, rules: RuleProfile): StandingJudgement {
+  const { pair, hold, calibratedOn, changePercent } = evidence;
+  if (pair.parted !== undefined && pair.parted.on <= today) {
+    const because = `Parted on ${pair.parted.on}: ${pair.parted.reason}`;
+    const nothing = { dueDate: null, daysLeft: null, isOverdue: false, isDueSoon: false, isDrifting: false };
+    return { standing: 'not-calibrated', because, ...nothing };
+  }
+  const due = calibratedOn === null ? null : dueDate(calibratedOn, rules.intervalMonths.value);
+  const daysLeft = due === null ? null : daysBetween(today, due);
+  const overdue = due !== null && isOverdue(due, today);
+  const dueSoon = due !== null && isDueSoon(due, today, rules.dueSoonDays.value);
+  const drifting = changePercent !== null && Math.abs(changePercent) > rules.driftPercent.value;
+  const facts = {
+    dueDate: due,
+    daysLeft,
+    isOverdue: overdue,
+    isDueSoon: dueSoon,
+    isDrifting: drifting,
+  };
+  const judge = (standing: Standing, because: string): StandingJudgement => ({
+    standing,
+    because,
+    ...facts,
+  });
+
+  if (due === null || daysLeft === null) {
+    return judge('not-calibrated', 'No approved calibration of this jack with this gauge.');
+  }
+  if (hold !== null) return judge('on-hold', `On hold: ${hold.reason}`);
+  if (overdue) return judge('overdue', `Calibration expired on ${due}, ${days(-daysLeft)} ago.`);
+  if (drifting && changePercent !== null) {
+    const direction = changePercent > 0 ? 'more' : 'less';
+    const change = Math.abs(changePercent).toFixed(1);
+    return judge('drifting', `The same reading gives ${change} % ${direction} force than at the calibration before.`);
+  }
+  if (dueSoon) return judge('due-soon', `Calibration ends on ${due}, in ${days(daysLeft)}.`);
+  return judge('ready', `Calibration valid until ${due}.`);
+}

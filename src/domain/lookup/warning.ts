@@ -1,0 +1,52 @@
+// The warnings of a look-up: each with a code, a weight and one sentence.
+
+/** `refuse`: no number. `stop`: a number only after a named release. `caution`: heed it. `note`: know it. */
+export type WarningWeight = 'refuse' | 'stop' | 'caution' | 'note';
+
+/** Every warning code with its weight and the one line that says what it means. */
+export const warningMeanings = {
+  'not-calibrated': ['refuse', 'The pair has no approved calibration.'],
+  'pair-parted': ['refuse', 'Jack and gauge were parted; the curve is void.'],
+  'on-hold': ['refuse', 'Somebody put the pair on hold.'],
+  'outside-calibrated-range': ['refuse', 'The target lies outside the calibrated range.'],
+  'above-jack-rating': ['refuse', 'The target is above the rating of the jack.'],
+  'above-gauge-span': ['refuse', 'The reading is above the full scale of the gauge.'],
+  'above-stress-ceiling': ['refuse', 'The target is above the stress ceiling of the strand.'],
+  overdue: ['stop', 'The calibration has expired.'],
+  drifting: ['caution', 'The last two calibrations differ by more than the limit.'],
+  'outside-dial-window': ['caution', 'The reading lies outside the part of the dial to work in.'],
+  'graduation-too-coarse': ['caution', 'One graduation is too large a part of the reading.'],
+  'acceptance-failed': ['caution', 'The calibration does not meet a rule of the profile.'],
+  'acceptance-conditional': ['note', 'The calibration meets a rule of the profile only with a condition.'],
+  'due-soon': ['note', 'The calibration ends soon.'],
+  'near-end-of-range': ['note', 'The target lies close to the end of the calibrated range.'],
+  'preload-not-given': [
+    'note',
+    'The preload lies outside the calibrated range or not below the target, so it has no reading.',
+  ],
+  'interval-not-finite': ['note', 'The data give no finite force interval here.'],
+  'released-by-name': ['note', 'A named person released the reading in spite of a stop.'],
+} as const satisfies Readonly<Record<string, readonly [WarningWeight, string]>>;
+
+export type WarningCode = keyof typeof warningMeanings;
+
+export interface Warning {
+  readonly code: WarningCode;
+  readonly weight: WarningWeight;
+  readonly message: string;
+}
+
+export function warn(code: WarningCode, message: string): Warning {
+  return { code, weight: warningMeanings[code][0], message };
+}
+
+export function warnOfRelease({ name }: { readonly name: string }): Warning {
+  return warn('released-by-name', `Released by ${name}.`);
+}
+
+const order: readonly WarningWeight[] = ['refuse', 'stop', 'caution', 'note'];
+
+/** The same warnings, gravest first. */
+export function byWeight(warnings: readonly Warning[]): readonly Warning[] {
+  return [...warnings].sort((a, b) => order.indexOf(a.weight) - order.indexOf(b.weight));
+}

@@ -1,0 +1,92 @@
+// What can be wrong: the closed list of problem codes and the shape every refusal takes.
+// How a problem becomes an HTTP status is in http/errors.ts, an exit code in cli/exit-code.ts.
+
+/** Every code once, with the one line that says what it means. DEVELOPERS.md and the tests read this table. */
+export const problemMeanings = {
+  'not-a-number': 'A number was needed and something else was given.',
+  'ambiguous-number': 'A number can be read in two ways (31,000 is 31 or 31000); it is refused, never guessed.',
+  'number-out-of-range': 'A number is negative, zero, infinite or too large where that cannot be.',
+  'unit-missing': 'A quantity was given without its unit.',
+  'unit-unknown': 'The unit is not one the program converts.',
+  'unit-ambiguous': 'The unit has several meanings: a bare "ton" is 8.90, 9.81 or 9.96 kN.',
+  'field-missing': 'Something that is required was left out.',
+  'field-invalid': 'A field holds something it cannot hold.',
+  'date-invalid': 'A date does not exist or is not written YYYY-MM-DD.',
+  'date-in-future': 'A date lies after today where it must not.',
+  'sheet-not-readable': 'A file or body is not a run sheet in JSON or CSV.',
+  'too-few-points': 'There are fewer points than the fit needs.',
+  'equal-levels': 'All points are at one level, so no curve runs through them.',
+  'curve-not-increasing': 'The curve does not rise strictly over its range, so a reading would mean two forces.',
+  'fit-unstable': 'Two independent solutions of the same fit disagree.',
+  'degree-not-supported': 'The degree of the curve is not 1, 2 or 3.',
+  'tag-taken': 'A tag is already used by another part or pair.',
+  'unknown-pair': 'No pair has this tag.',
+  'unknown-equipment': 'No jack, gauge, pump or load cell has this tag.',
+  'unknown-person': 'No such person works with this ledger.',
+  'unknown-calibration': 'No calibration has this number.',
+  'unknown-strand': 'The strand is not in the table.',
+  'part-in-use': 'A jack or gauge already belongs to another pair.',
+  'pair-parted': 'The pair was parted: its curve is void.',
+  'not-calibrated': 'The pair has no approved calibration.',
+  'on-hold': 'The pair is on hold.',
+  'outside-calibrated-range': 'The force or reading lies outside the calibrated range; nothing is extrapolated.',
+  'above-jack-rating': 'The force is above the rating of the jack.',
+  'above-gauge-span': 'The reading is above the full scale of the gauge.',
+  'above-stress-ceiling': 'The force is above the stress ceiling of the strand.',
+  'release-needed': 'A stop stands in the way; a named person must release the reading with a reason.',
+  'nothing-to-release': 'There is no stop to release.',
+  'interval-not-finite': 'The calibration data give no finite interval at this point.',
+  'not-signed-in': 'The request needs a person who has signed in.',
+  'sign-in-refused': 'The name, the password or the one-time code is wrong.',
+  'role-not-allowed': 'The person signed in may not do this.',
+  'other-site': 'A page of another site tried to act with the sign-in of this one.',
+  'approver-is-enterer': 'A calibration is never approved by the person who entered it.',
+  'already-decided': 'The calibration was already approved or rejected.',
+  'review-stale': 'What was reviewed is not what would be approved.',
+  'key-reused': 'An idempotency key came back with a different body.',
+  'ledger-locked': 'Another process writes to this ledger.',
+  'ledger-conflict': 'Another entry was appended first; read again and retry.',
+  'ledger-broken': 'An entry of the ledger does not verify.',
+  'ledger-not-readable': 'The file is not a Jackledger ledger.',
+  'ledger-write-failed': 'The ledger could not be written: disk full, read-only or failing.',
+  'file-not-found': 'The file or folder does not exist or cannot be read.',
+  'folder-not-empty': 'The folder to export into already holds files.',
+  'body-not-json': 'The body of the request is not JSON.',
+  'body-too-large': 'The body or file is larger than the limit.',
+  'not-found': 'There is nothing at this address.',
+  usage: 'The command was called with words or options it does not know.',
+  'internal-error': 'The program failed; nothing was stored.',
+} as const;
+
+export type ProblemCode = keyof typeof problemMeanings;
+
+export function isProblemCode(text: string): text is ProblemCode {
+  return Object.hasOwn(problemMeanings, text);
+}
+
+/**
+ * One thing that is wrong, in words a person can act on.
+ * `where` names the field or row (`cycles[0].points[3].reading`, `--force`), `needed` what would have been right, `given`
+ * what was typed, verbatim.
+ */
+export interface Problem {
+  readonly code: ProblemCode;
+  readonly message: string;
+  readonly where?: string;
+  readonly needed?: string;
+  readonly given?: string;
+}
+
+export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };
+
+export function succeed<T>(value: T): Outcome<T> {
+  return { ok: true, value };
+}
+
+export function fail(
+  code: ProblemCode,
+  message: string,
+  facts: Omit<Problem, 'code' | 'message'> = {},
+): Outcome<never> {
+  return { ok: false, problem: { code, message, ...facts } };
+}

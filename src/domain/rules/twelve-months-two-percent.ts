@@ -1,0 +1,74 @@
+// The rule profile the program ships with: twelve months, two per cent, three cycles.
+// Rules differ between agencies and years; the project specification, local code and the licensed engineer decide.
+
+import type { RuleProfile } from './rule-profile.ts';
+
+export const twelveMonthsTwoPercent: RuleProfile = {
+  name: 'twelve-months-two-percent',
+  title: '12 months, 2 %, 3 cycles',
+  intervalMonths: { value: 12, provenance: 'memory', source: 'PCI MNL-116' },
+  dueSoonDays: {
+    value: 60,
+    provenance: 'house',
+    source: 'time to plan a batch before the due day',
+  },
+  accuracyPercent: { value: 2, provenance: 'memory', source: 'PCI MNL-116' },
+  repeatabilityPercent: {
+    value: 2,
+    provenance: 'read',
+    source: 'JJG 621, structural work, second-hand',
+  },
+  minimumCycles: {
+    value: 3,
+    provenance: 'read',
+    source: 'Caltrans METS criteria 2025; ALDOT-358 (1994) 2.2 to 2.4',
+  },
+  minimumLevels: {
+    value: 5,
+    provenance: 'house',
+    source: 'enough levels to judge the degree of the curve',
+  },
+  validCertificates: { value: 1, provenance: 'read', source: 'Caltrans METS criteria 2025' },
+  efficiencyLow: {
+    value: 0.93,
+    provenance: 'read',
+    source: 'JJG 621, structural work, second-hand',
+  },
+  efficiencyHigh: {
+    value: 1,
+    provenance: 'computed',
+    source: 'a jack cannot give more than pressure times area',
+  },
+  driftPercent: {
+    value: 2,
+    provenance: 'house',
+    source: 'the accuracy limit: the older curve would now read outside it',
+  },
+  dialWindowLow: { value: 0.25, provenance: 'read', source: 'UFGS 02490' },
+  dialWindowHigh: { value: 0.75, provenance: 'read', source: 'UFGS 02490' },
+  graduationPercent: {
+    value: 2,
+    provenance: 'house',
+    source: 'one graduation within the accuracy limit',
+  },
+  cellWindowLow: {
+    value: 0.1,
+    provenance: 'read',
+    source: 'Caltrans METS criteria 2025',
+  },
+  ceilingOfBreaking: {
+    value: 0.8,
+    provenance: 'read',
+    source: 'ACI 318 Table 20.3.2.5.1, second-hand',
+  },
+  ceilingOfYield: {
+    value: 0.94,
+    provenance: 'read',
+    source: 'ACI 318 Table 20.3.2.5.1, second-hand',
+  },
+  preloadFraction: {
+    value: 0.2,
+    provenance: 'read',
+    source: 'Oregon form 734-2594; PCI MNL-116 gives 5 to 25 % (from memory)',
+  },
+};

@@ -1,0 +1,124 @@
+// Builds the HTTP application on an open plant: routes, validation, OpenAPI, headers, the web pages.
+// Listening is done by server.ts; which problem becomes which status is in errors.ts.
+
+import { existsSync } from 'node:fs';
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import cookie from '@fastify/cookie';
+import fastifyStatic from '@fastify/static';
+import swagger from '@fastify/swagger';
+import Fastify, { type FastifyBaseLogger, type FastifyInstance, type RawServerDefault } from 'fastify';
+import { jsonSchemaTransform, type ZodTypeProvider } from 'fastify-type-provider-zod';
+import type { z } from 'zod';
+import type { Plant } from '../service/plant.ts';
+import { handleErrors, ShapeError, sendProblem } from './errors.ts';
+import { calibrationRoutes } from './routes/calibration-routes.ts';
+import { equipmentRoutes } from './routes/equipment-routes.ts';
+import { lookUpRoutes } from './routes/look-up-routes.ts';
+import { peopleRoutes } from './routes/people-routes.ts';
+import { plantRoutes } from './routes/plant-routes.ts';
+
+export type App = FastifyInstance<
+  RawServerDefault,
+  IncomingMessage,
+  ServerResponse,
+  FastifyBaseLogger,
+  ZodTypeProvider
+>;
+
+export interface AppOptions {
+  /** Folder of the built web pages; null serves the interface alone. */
+  readonly webFolder: string | null;
+  /** The one-time code that opens a new ledger; null when none is out. */
+  readonly openingCode: string | null;
+  /** Whether the cookie may only travel over TLS. */
+  readonly secureCookie: boolean;
+  /** The password the sample plant's people share; null on a real plant. */
+  readonly samplePassword: string | null;
+}
+
+/** A larger body is no run sheet and no form of this program. */
+const bodyLimit = 1_100_000;
+
+export async function buildApp(plant: Plant, options: AppOptions): Promise<App> {
+  const app: App = Fastify({
+    bodyLimit,
+    logger: { level: process.env.JACKLEDGER_LOG ?? 'error' },
+    routerOptions: { maxParamLength: 200 },
+  }).withTypeProvider<ZodTypeProvider>();
+  app.setValidatorCompiler(({ schema }) => (input: unknown) => {
+    const parsed = (schema as z.ZodType).safeParse(input);
+    return parsed.success ? { value: parsed.data } : { error: new ShapeError(parsed.error, input) };
+  });
+  // Answers are built by typed code and checked against their schemas in the tests; here they are only written.
+  app.setSerializerCompiler(() => (value) => JSON.stringify(value));
+  handleErrors(app);
+  refuseOtherSites(app);
+  setHeaders(app);
+
+  await app.register(cookie);
+  await app.register(swagger, {
+    openapi: {
+      openapi: '3.1.0',
+      info: {
+        title: 'Jackledger',
+        version: '1',
+        description: 'Calibrations of stressing jacks with their gauges, gauge readings and what falls due.',
+      },
+    },
+    transform: jsonSchemaTransform,
+  });
+  // Routes belong in a plugin, so that the OpenAPI plugin sees each of them.
+  await app.register(async (scope) => {
+    const typed = scope.withTypeProvider<ZodTypeProvider>();
+    plantRoutes(typed, plant);
+    peopleRoutes(typed, plant, options);
+    equipmentRoutes(typed, plant);
+    calibrationRoutes(typed, plant);
+    lookUpRoutes(typed, plant);
+    typed.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());
+  });
+  if (options.webFolder !== null && existsSync(options.webFolder)) await serveWeb(app, options.webFolder);
+  return app;
+}
+
+/** Pages of the web application are one file; its script finds the page from the address. */
+async function serveWeb(app: App, webFolder: string): Promise<void> {
+  await app.register(fastifyStatic, { root: webFolder, wildcard: false, index: ['index.html'] });
+  app.get('/*', { schema: { hide: true } }, async (request, reply) => {
+    if (request.url.startsWith('/api/') || request.url.startsWith('/assets/')) return reply.callNotFound();
+    return reply.sendFile('index.html');
+  });
+}
+
+/** A page of another site must not act with the cookie of this one. */
+function refuseOtherSites(app: App): void {
+  app.addHook('onRequest', (request, reply, next) => {
+    if (request.method === 'GET' || request.method === 'HEAD') return next();
+    const { origin, host } = request.headers;
+    const fetchSite = request.headers['sec-fetch-site'];
+    const otherOrigin = origin !== undefined && URL.canParse(origin) && new URL(origin).host !== host;
+    if (otherOrigin || origin === 'null' || fetchSite === 'cross-site') {
+      sendProblem(reply, {
+        code: 'other-site',
+        message: 'A page of another site may not act here.',
+        given: origin ?? 'cross-site',
+      });
+      return;
+    }
+    next();
+  });
+}
+
+const headers = {
+  'content-security-policy':
+    "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; object-src 'none'; base-uri 'none'; frame-ancestors 'none'; form-action 'self'",
+  'x-content-type-options': 'nosniff',
+  'referrer-policy': 'same-origin',
+};
+
+function setHeaders(app: App): void {
+  app.addHook('onRequest', (_request, reply, next) => {
+    reply.headers(headers);
+    next();
+  });
+}

@@ -1,0 +1,144 @@
+// From a problem to an HTTP status and an RFC 9457 body: one table, and the error handler that uses it.
+
+import type { FastifyError, FastifyInstance, FastifyReply } from 'fastify';
+import type { z } from 'zod';
+import type { LookupAnswer } from '../contract/lookup.ts';
+import type { ProblemAnswer } from '../contract/problem.ts';
+import { problemOfZodError } from '../contract/read-body.ts';
+import type { Outcome, Problem, ProblemCode } from '../domain/problem.ts';
+
+/** Every code not named here is bad input: 400. */
+const statuses: Partial<Record<ProblemCode, number>> = {
+  'not-signed-in': 401,
+  'sign-in-refused': 401,
+  'role-not-allowed': 403,
+  'approver-is-enterer': 403,
+  'other-site': 403,
+  'unknown-pair': 404,
+  'unknown-equipment': 404,
+  'unknown-person': 404,
+  'unknown-calibration': 404,
+  'not-found': 404,
+  'tag-taken': 409,
+  'part-in-use': 409,
+  'pair-parted': 409,
+  'not-calibrated': 409,
+  'on-hold': 409,
+  'outside-calibrated-range': 409,
+  'above-jack-rating': 409,
+  'above-gauge-span': 409,
+  'above-stress-ceiling': 409,
+  'release-needed': 409,
+  'nothing-to-release': 409,
+  'already-decided': 409,
+  'review-stale': 409,
+  'key-reused': 409,
+  'ledger-conflict': 409,
+  'body-too-large': 413,
+  'body-not-json': 400,
+  'ledger-locked': 503,
+  'ledger-write-failed': 503,
+  'ledger-broken': 500,
+  'internal-error': 500,
+};
+
+export function statusOf(code: ProblemCode): number {
+  return statuses[code] ?? 400;
+}
+
+/** Answers a problem. `answer` goes with a look-up that gives no number. */
+export function sendProblem(reply: FastifyReply, problem: Problem, answer?: LookupAnswer): FastifyReply {
+  const status = statusOf(problem.code);
+  const { code, message, where, needed, given } = problem;
+  const body: ProblemAnswer = {
+    type: 'about:blank',
+    title: code.replaceAll('-', ' '),
+    status,
+    detail: message,
+    code,
+    ...(where === undefined ? {} : { where }),
+    ...(needed === undefined ? {} : { needed }),
+    ...(given === undefined ? {} : { given }),
+    ...(answer === undefined ? {} : { answer }),
+  };
+  return reply.code(status).type('application/problem+json').send(JSON.stringify(body));
+}
+
+export function sendOutcome<T>(reply: FastifyReply, outcome: Outcome<T>, status = 200): FastifyReply {
+  return outcome.ok ? reply.code(status).send(outcome.value) : sendProblem(reply, outcome.problem);
+}
+
+/** A look-up without a number is a problem: the refusal's own code, or `release-needed` for a stop. */
+export function sendLookup(reply: FastifyReply, outcome: Outcome<LookupAnswer>): FastifyReply {
+  if (!outcome.ok) return sendProblem(reply, outcome.problem);
+  const answer = outcome.value;
+  const problem = problemOfLookup(answer);
+  return problem === null ? reply.send(answer) : sendProblem(reply, problem, answer);
+}
+
+function problemOfLookup(answer: LookupAnswer): Problem | null {
+  if (answer.outcome === 'given') return null;
+  const weight = answer.outcome === 'refused' ? 'refuse' : 'stop';
+  const gravest = answer.warnings.find((warning) => warning.weight === weight);
+  const message = gravest?.message ?? 'There is no number to give.';
+  if (answer.outcome === 'withheld') {
+    return { code: 'release-needed', message, needed: 'a name and a reason, as a release of this reading' };
+  }
+  return { code: gravest === undefined ? 'not-calibrated' : (refusalCodes[gravest.code] ?? 'not-calibrated'), message };
+}
+
+const refusalCodes: Readonly<Record<string, ProblemCode>> = {
+  'not-calibrated': 'not-calibrated',
+  'pair-parted': 'pair-parted',
+  'on-hold': 'on-hold',
+  'outside-calibrated-range': 'outside-calibrated-range',
+  'above-jack-rating': 'above-jack-rating',
+  'above-gauge-span': 'above-gauge-span',
+  'above-stress-ceiling': 'above-stress-ceiling',
+};
+
+/** Failures before or beside a route: bodies that are not JSON, too large, of the wrong shape, and our own faults. */
+export function handleErrors(app: FastifyInstance): void {
+  app.setNotFoundHandler((request, reply) =>
+    sendProblem(reply, {
+      code: 'not-found',
+      message: `There is nothing at ${request.method} ${request.url}.`,
+      given: request.url,
+    }),
+  );
+  app.setErrorHandler((error: FastifyError, request, reply) => {
+    if (error instanceof ShapeError) return sendProblem(reply, problemOfZodError(error.cause, error.input));
+    if (error.statusCode === 413) {
+      return sendProblem(reply, {
+        code: 'body-too-large',
+        message: 'The body is larger than this address takes.',
+        needed: 'at most 1 MB',
+      });
+    }
+    if (error.statusCode === 415) {
+      const given = request.headers['content-type'] ?? 'nothing';
+      return sendProblem(reply, {
+        code: 'body-not-json',
+        message: 'The body must be JSON.',
+        needed: 'content-type application/json',
+        given,
+      });
+    }
+    if (error.statusCode === 400) {
+      return sendProblem(reply, { code: 'body-not-json', message: `The body is not JSON: ${error.message}` });
+    }
+    request.log.error(error);
+    return sendProblem(reply, { code: 'internal-error', message: 'The program failed; nothing was stored.' });
+  });
+}
+
+/** Thrown by the validator of app.ts, so that the handler can say what was given. */
+export class ShapeError extends Error {
+  override readonly cause: z.ZodError;
+  readonly input: unknown;
+  constructor(cause: z.ZodError, input: unknown) {
+    super('The request has not the shape it needs.');
+    this.cause = cause;
+    this.input = input;
+  }
+}

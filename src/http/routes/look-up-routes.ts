@@ -1,0 +1,51 @@
+// Look-ups and releases of one pair.
+
+import { z } from 'zod';
+import { lookupAnswer, lookupQuery, releaseBody } from '../../contract/lookup.ts';
+import { problemAnswer } from '../../contract/problem.ts';
+import { lookUpPair } from '../../service/look-up.ts';
+import type { Plant } from '../../service/plant.ts';
+import { releaseReading } from '../../service/release-reading.ts';
+import type { App } from '../app.ts';
+import { requirePerson, retryOf } from '../current-person.ts';
+import { sendLookup, sendProblem } from '../errors.ts';
+
+const params = z.object({ tag: z.string().max(60) });
+
+export function lookUpRoutes(app: App, plant: Plant): void {
+  app.get(
+    '/api/pairs/:tag/lookup',
+    {
+      schema: {
+        summary: 'The reading to set for a force, or the force behind a reading',
+        params,
+        querystring: lookupQuery,
+        response: { 200: lookupAnswer, '4xx': problemAnswer },
+      },
+    },
+    async (request, reply) => {
+      const refreshed = await plant.refresh();
+      if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
+      return sendLookup(reply, lookUpPair(plant, request.params.tag, request.query, null));
+    },
+  );
+
+  app.post(
+    '/api/pairs/:tag/releases',
+    {
+      schema: {
+        summary: 'Show a withheld reading by name and reason; the release is recorded',
+        params,
+        body: releaseBody,
+        response: { 200: lookupAnswer, '4xx': problemAnswer },
+      },
+    },
+    async (request, reply) => {
+      const person = await requirePerson(plant, request);
+      if (!person.ok) return sendProblem(reply, person.problem);
+      const { name, reason, ...query } = request.body;
+      const by = { actor: person.value, retry: retryOf(request) };
+      return sendLookup(reply, await releaseReading(plant, request.params.tag, { name, reason, query }, by));
+    },
+  );
+}

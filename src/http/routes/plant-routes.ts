@@ -1,0 +1,117 @@
+// The plant as a whole: its name and day, what falls due, strands, the ledger and its verification.
+
+import { z } from 'zod';
+import {
+  dueAnswer,
+  dueQuery,
+  ledgerAnswer,
+  plantAnswer,
+  strandListAnswer,
+  verificationAnswer,
+} from '../../contract/plant.ts';
+import { problemAnswer } from '../../contract/problem.ts';
+import { type Outcome, succeed } from '../../domain/problem.ts';
+import { type DueFilter, listDue, readStanding, writeDueCsv } from '../../service/list-due.ts';
+import { entryLineOf, readEntries } from '../../service/list-entries.ts';
+import { listStrands } from '../../service/list-strands.ts';
+import { hasAdministrator } from '../../service/open-new-plant.ts';
+import type { Plant } from '../../service/plant.ts';
+import { verifyPlant } from '../../service/verify-ledger.ts';
+import type { App } from '../app.ts';
+import { sendProblem } from '../errors.ts';
+
+const failures = { '4xx': problemAnswer };
+
+export function plantRoutes(app: App, plant: Plant): void {
+  app.get(
+    '/api/plant',
+    { schema: { summary: 'The plant', response: { 200: plantAnswer } } },
+    async (_request, reply) => {
+      const refreshed = await plant.refresh();
+      if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
+      const { state } = plant;
+      return reply.send({
+        opened: hasAdministrator(plant),
+        name: state.plant?.name ?? '',
+        sample: state.plant?.sample ?? false,
+        today: plant.today(),
+        timeZone: state.plant?.timeZone ?? 'UTC',
+        rules: state.rules,
+        head: state.head,
+      });
+    },
+  );
+
+  app.get(
+    '/api/due',
+    { schema: { summary: 'What falls due', querystring: dueQuery, response: { 200: dueAnswer, ...failures } } },
+    async (request, reply) => {
+      const refreshed = await plant.refresh();
+      if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
+      const filter = filterOf(plant, request.query);
+      return filter.ok ? reply.send(listDue(plant, filter.value)) : sendProblem(reply, filter.problem);
+    },
+  );
+
+  app.get(
+    '/api/due.csv',
+    { schema: { summary: 'What falls due, as CSV', querystring: dueQuery } },
+    async (request, reply) => {
+      const refreshed = await plant.refresh();
+      if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
+      const filter = filterOf(plant, request.query);
+      if (!filter.ok) return sendProblem(reply, filter.problem);
+      return reply
+        .header('content-disposition', `attachment; filename="due-${filter.value.on}.csv"`)
+        .type('text/csv; charset=utf-8')
+        .serializer(String)
+        .send(writeDueCsv(listDue(plant, filter.value)));
+    },
+  );
+
+  app.get(
+    '/api/strands',
+    { schema: { summary: 'The strand table', response: { 200: strandListAnswer } } },
+    async (_request, reply) => reply.send(listStrands()),
+  );
+
+  app.get(
+    '/api/ledger',
+    {
+      schema: {
+        summary: 'A page of entries, newest first: those after a number, or the last ones',
+        querystring: z.object({
+          after: z.coerce.number().int().min(0).optional(),
+          limit: z.coerce.number().int().min(1).max(1000).default(200),
+        }),
+        response: { 200: ledgerAnswer, ...failures },
+      },
+    },
+    async (request, reply) => {
+      const { limit } = request.query;
+      const total = (await plant.ledger.head()).seq;
+      const entries = await readEntries(plant, request.query.after ?? Math.max(0, total - limit), limit);
+      return reply.send({ entries: entries.map(entryLineOf).reverse(), total });
+    },
+  );
+
+  app.get(
+    '/api/ledger/verification',
+    { schema: { summary: 'Verify the whole ledger', response: { 200: verificationAnswer, '5xx': problemAnswer } } },
+    async (_request, reply) => {
+      const verified = await verifyPlant(plant);
+      if (!verified.ok) return sendProblem(reply, verified.problem);
+      return reply.send({ verified: true, entries: verified.value.entries, head: verified.value.head });
+    },
+  );
+}
+
+function filterOf(plant: Plant, query: z.output<typeof dueQuery>): Outcome<DueFilter> {
+  const standing = query.standing === undefined ? null : readStanding(query.standing);
+  if (standing !== null && !standing.ok) return standing;
+  return succeed({
+    within: query.within === undefined ? null : Number.parseInt(query.within, 10),
+    standing: standing?.value ?? null,
+    on: query.on ?? plant.today(),
+  });
+}

@@ -1,0 +1,52 @@
+// Entries to plant state: what the ledger adds up to, each entry in constant time.
+// The shape of the state is in plant-state.ts; whether the entries are genuine is checked by verify.ts.
+
+import { twelveMonthsTwoPercent } from '../domain/rules/twelve-months-two-percent.ts';
+import type { AnyLedgerEntry } from './entry.ts';
+import { type GrowingPlant, growPlant } from './grow-plant.ts';
+import { genesisHash } from './hash-chain.ts';
+import type { PlantState } from './plant-state.ts';
+
+export interface Replay {
+  /** The state after the last entry applied: always this object, which moves on with each entry. */
+  readonly state: PlantState;
+  /**
+   * Takes in the next entry. Throws, leaving the state as it was, when the entry does not follow the head or says
+   * something that cannot be: an unknown kind, a tag nobody registered, an approval by the one who entered the run.
+   */
+  apply(entry: AnyLedgerEntry): void;
+}
+
+/** The state of a ledger without entries: nobody, nothing, and the rules the program ships with. */
+export function emptyPlant(): PlantState {
+  return startOf(undefined);
+}
+
+/** Opens a replay on an empty plant, or on a copy of a state that stays as it is. */
+export function createReplay(from?: PlantState): Replay {
+  const plant = startOf(from);
+  return { state: plant, apply: (entry) => growPlant(plant, entry) };
+}
+
+/** Answers the state after the given entries. Throws as `Replay.apply` does. */
+export function replay(entries: Iterable<AnyLedgerEntry>, from?: PlantState): PlantState {
+  const { state, apply } = createReplay(from);
+  for (const entry of entries) apply(entry);
+  return state;
+}
+
+function startOf(from: PlantState | undefined): GrowingPlant {
+  return {
+    head: from?.head ?? { seq: 0, hash: genesisHash },
+    plant: from?.plant ?? null,
+    rules: from?.rules ?? twelveMonthsTwoPercent,
+    rulesHash: from?.rulesHash ?? null,
+    people: new Map(from?.people),
+    equipment: new Map(from?.equipment),
+    certificates: new Map([...(from?.certificates ?? [])].map(([cell, filed]) => [cell, [...filed]])),
+    pairs: new Map(
+      [...(from?.pairs ?? [])].map(([tag, record]) => [tag, { ...record, calibrations: [...record.calibrations] }]),
+    ),
+    calibrations: new Map(from?.calibrations),
+  };
+}

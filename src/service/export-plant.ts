@@ -1,0 +1,62 @@
+// Exporting the plant as plain files: register, run sheets as JSON and CSV, and every entry of the ledger.
+// Writing the files is done by cli/.
+
+import type { EquipmentFile } from '../contract/equipment-file.ts';
+import { equipmentFileFormat } from '../contract/equipment-file.ts';
+import { writeRunSheetCsv } from '../contract/run-sheet-csv.ts';
+import { runSheetFormat } from '../contract/run-sheet-json.ts';
+import type { Equipment, EquipmentKind } from '../domain/equipment/equipment.ts';
+import { listDue, writeDueCsv } from './list-due.ts';
+import type { Plant } from './plant.ts';
+
+export interface ExportedFile {
+  /** Path inside the folder, with forward slashes. */
+  readonly path: string;
+  readonly text: string;
+}
+
+/** Answers the files of the plant as of today: `equipment.json`, `run-sheets/`, `due.csv`, `ledger.jsonl`. */
+export async function exportPlant(plant: Plant): Promise<readonly ExportedFile[]> {
+  const files: ExportedFile[] = [
+    { path: 'equipment.json', text: `${JSON.stringify(registerOf(plant), null, 2)}\n` },
+    { path: 'due.csv', text: writeDueCsv(listDue(plant, { within: null, standing: null, on: plant.today() })) },
+  ];
+  for (const record of plant.state.calibrations.values()) {
+    const name = `${record.number}_${fileName(record.pair)}_${record.calibratedOn}`;
+    const sheet = { format: runSheetFormat, ...record.sheet };
+    files.push({ path: `run-sheets/${name}.json`, text: `${JSON.stringify(sheet, null, 2)}\n` });
+    files.push({ path: `run-sheets/csv/${name}.csv`, text: writeRunSheetCsv(record.sheet) });
+  }
+  let entries = '';
+  for await (const row of plant.rows.readStoredRows(0)) entries += `${JSON.stringify(row)}\n`;
+  files.push({ path: 'ledger.jsonl', text: entries });
+  return files;
+}
+
+function fileName(tag: string): string {
+  return tag.replaceAll(/[^\p{L}\p{N}._-]/gu, '-');
+}
+
+function registerOf(plant: Plant): EquipmentFile {
+  const { state } = plant;
+  const ofKind = <K extends EquipmentKind>(wanted: K): Omit<Extract<Equipment, { kind: K }>, 'kind'>[] =>
+    [...state.equipment.values()].flatMap((part) => {
+      if (part.kind !== wanted) return [];
+      const { kind: _kind, ...rest } = part;
+      return [rest as Omit<Extract<Equipment, { kind: K }>, 'kind'>];
+    });
+  return {
+    format: equipmentFileFormat,
+    jacks: ofKind('jack'),
+    gauges: ofKind('gauge'),
+    pumps: ofKind('pump'),
+    loadCells: ofKind('load-cell').map((cell) => ({
+      ...cell,
+      certificates: (state.certificates.get(cell.tag) ?? []).map(({ loadCell: _cell, ...certificate }) => certificate),
+    })),
+    pairs: [...state.pairs.values()].map(({ pair, hold }) => ({
+      ...pair,
+      ...(hold === null ? {} : { hold: { reason: hold.reason } }),
+    })),
+  };
+}

@@ -1,0 +1,65 @@
+// The ledger as people read it: every entry in one sentence.
+
+import type { z } from 'zod';
+import type { entryLine } from '../contract/calibration.ts';
+import { writeQuantity } from '../domain/units/write-quantity.ts';
+import type { AnyLedgerEntry } from '../ledger/entry.ts';
+import type { Plant } from './plant.ts';
+
+export type EntryLine = z.infer<typeof entryLine>;
+
+/** Which pair, part or person an entry is about, besides its subject. */
+export function concernsPair(entry: AnyLedgerEntry, tag: string, calibrations: readonly string[]): boolean {
+  return entry.subject === tag || calibrations.includes(entry.subject);
+}
+
+/** Entries after a number, oldest first; all of them without a limit. */
+export async function readEntries(
+  plant: Plant,
+  afterSeq: number,
+  limit = Number.POSITIVE_INFINITY,
+): Promise<readonly AnyLedgerEntry[]> {
+  const entries: AnyLedgerEntry[] = [];
+  for await (const entry of plant.ledger.readEntries(afterSeq)) {
+    entries.push(entry);
+    if (entries.length >= limit) break;
+  }
+  return entries;
+}
+
+export function entryLineOf(entry: AnyLedgerEntry): EntryLine {
+  const { seq, at, actor, kind, subject, hash } = entry;
+  return { seq, at, actor, kind, subject, hash, summary: summaryOf(entry) };
+}
+
+function summaryOf(entry: AnyLedgerEntry): string {
+  const { subject } = entry;
+  switch (entry.kind) {
+    case 'plant-opened/1':
+      return `Ledger of ${entry.body.name} opened.`;
+    case 'rules-set/1':
+      return `Rules set to "${entry.body.profile.title}": ${entry.body.reason}`;
+    case 'person-added/1':
+      return `${entry.body.name} added as ${entry.body.role}.`;
+    case 'equipment-registered/1':
+      return `${entry.body.equipment.kind.replace('-', ' ')} ${subject} registered, serial ${entry.body.equipment.serial}.`;
+    case 'certificate-filed/1':
+      return `Certificate ${entry.body.certificate.number} of load cell ${subject} filed, valid until ${entry.body.certificate.validUntil}.`;
+    case 'pair-formed/1':
+      return `Pair ${subject} formed of jack ${entry.body.pair.jack} and gauge ${entry.body.pair.gauge}.`;
+    case 'pair-parted/1':
+      return `Pair ${subject} parted on ${entry.body.on}: ${entry.body.reason}`;
+    case 'run-recorded/1':
+      return `Calibration ${subject} of pair ${entry.body.pair} on ${entry.body.calibratedOn} entered.`;
+    case 'calibration-approved/1':
+      return `Calibration ${subject} approved.${entry.body.note === undefined ? '' : ` ${entry.body.note}`}`;
+    case 'calibration-rejected/1':
+      return `Calibration ${subject} rejected: ${entry.body.reason}`;
+    case 'hold-placed/1':
+      return `Pair ${subject} put on hold: ${entry.body.reason}`;
+    case 'hold-lifted/1':
+      return `Hold on pair ${subject} lifted: ${entry.body.reason}`;
+    case 'reading-released/1':
+      return `${entry.body.name} released ${writeQuantity(entry.body.readingToSet)} for ${writeQuantity(entry.body.force)} on pair ${subject} (${entry.body.stops.join(', ')}): ${entry.body.reason}`;
+  }
+}

@@ -1,0 +1,97 @@
+// What a pair stands on at a day: its calibration in force, the one before, its standing, and the basis of look-ups.
+
+import type { PlantDay } from '../domain/dates/plant-day.ts';
+import { changeBetweenCalibrations } from '../domain/drift/between-calibrations.ts';
+import type { Certificate } from '../domain/equipment/equipment.ts';
+import type { LookupBasis } from '../domain/lookup/lookup-basis.ts';
+import { readableStep } from '../domain/lookup/readable-reading.ts';
+import { judgeStanding, type StandingJudgement } from '../domain/lookup/standing.ts';
+import { type Outcome, succeed } from '../domain/problem.ts';
+import type { CalibrationRecord, PairRecord } from '../ledger/plant-state.ts';
+import { judgeCurve, partsOf } from './judge-calibration.ts';
+import type { Plant } from './plant.ts';
+
+export interface CalibrationChange {
+  readonly fromCalibration: string;
+  readonly changePercent: number;
+  readonly atReading: number;
+  readonly unit: string;
+}
+
+/** The approved calibrations of a pair up to a day, the latest calibration day first; of one day the last entered first. */
+export function approvedCalibrations(plant: Plant, record: PairRecord, on: PlantDay): readonly CalibrationRecord[] {
+  return record.calibrations
+    .flatMap((number) => plant.state.calibrations.get(number) ?? [])
+    .filter((calibration) => calibration.status === 'approved' && calibration.calibratedOn <= on)
+    .reverse()
+    .sort((a, b) => (a.calibratedOn < b.calibratedOn ? 1 : a.calibratedOn > b.calibratedOn ? -1 : 0));
+}
+
+/** The largest change of force from the calibration before to the one in force; null with nothing to compare. */
+export function latestChange(plant: Plant, approved: readonly CalibrationRecord[]): CalibrationChange | null {
+  const [newer, older] = approved;
+  if (newer === undefined || older === undefined) return null;
+  return plant.once(`change ${older.runHash} ${newer.runHash}`, () => {
+    const newerFit = plant.fitOf(newer);
+    const olderFit = plant.fitOf(older);
+    if (!newerFit.ok || !olderFit.ok) return null;
+    const change = changeBetweenCalibrations(olderFit.value.curve, newerFit.value.curve);
+    if (!change.ok) return null;
+    const { changePercent, atReading, unit } = change.value;
+    return { fromCalibration: older.number, changePercent, atReading, unit };
+  });
+}
+
+/** How a pair stands on a day. */
+export function standingOf(plant: Plant, record: PairRecord, on: PlantDay): StandingJudgement {
+  const approved = approvedCalibrations(plant, record, on);
+  return judgeStanding(
+    {
+      pair: record.pair,
+      hold: record.hold,
+      calibratedOn: approved[0]?.calibratedOn ?? null,
+      changePercent: latestChange(plant, approved)?.changePercent ?? null,
+    },
+    on,
+    plant.state.rules,
+  );
+}
+
+export interface PairBasis {
+  readonly basis: LookupBasis;
+  readonly standing: StandingJudgement;
+  /** The calibration in force, with the certificate of its day. */
+  readonly current: { readonly record: CalibrationRecord; readonly certificate: Certificate | null } | null;
+}
+
+/** Answers what look-ups of a pair rest on at a day. */
+export function pairBasis(plant: Plant, record: PairRecord, on: PlantDay): Outcome<PairBasis> {
+  return plant.untilNextEntry(`basis ${on} ${record.pair.tag}`, () => computeBasis(plant, record, on));
+}
+
+function computeBasis(plant: Plant, record: PairRecord, on: PlantDay): Outcome<PairBasis> {
+  const { pair } = record;
+  const parts = partsOf(plant.state, { pair: pair.tag, loadCell: null, day: null });
+  if (!parts.ok) return parts;
+  const standing = standingOf(plant, record, on);
+  const latest = approvedCalibrations(plant, record, on)[0];
+  const judged = latest === undefined ? null : judgeCurve(plant, latest);
+  if (judged !== null && !judged.ok) return judged;
+  const certificate = judged?.value.parts.certificate ?? null;
+  return succeed({
+    standing,
+    current: latest === undefined ? null : { record: latest, certificate },
+    basis: {
+      curve: judged?.value.fit.curve ?? null,
+      jack: parts.value.jack,
+      gauge: parts.value.gauge,
+      certificate,
+      standing,
+      parted: pair.parted !== undefined && pair.parted.on <= on,
+      onHold: record.hold !== null,
+      acceptance: judged?.value.acceptance ?? [],
+      step: readableStep(parts.value.gauge),
+      rules: plant.state.rules,
+    },
+  });
+}

@@ -1,0 +1,144 @@
+// One open plant: its ports, its live state by replay, and the curves already fitted. Every user action takes it.
+// Opening one on a concrete store is done by http/server.ts and cli/main.ts.
+
+import { type CalibrationFit, fitCalibration } from '../domain/calibration/fit-calibration.ts';
+import { type PlantDay, plantCalendar } from '../domain/dates/plant-day.ts';
+import { fail, type Outcome, succeed } from '../domain/problem.ts';
+import type { AnyLedgerEntry, NewEntry } from '../ledger/entry.ts';
+import type { Sha256 } from '../ledger/hash-chain.ts';
+import type { CalibrationRecord, PlantState } from '../ledger/plant-state.ts';
+import { createReplay } from '../ledger/replay.ts';
+import type { CredentialStore } from '../storage/credential-store.ts';
+import type { LedgerStore } from '../storage/ledger-store.ts';
+import type { StoredRows } from '../storage/stored-rows.ts';
+
+export interface PlantPorts {
+  readonly ledger: LedgerStore;
+  readonly credentials: CredentialStore;
+  readonly rows: StoredRows;
+  /** The UTC instant, ISO 8601 with milliseconds and Z. */
+  readonly clock: () => string;
+  readonly sha256: Sha256;
+  /** An unguessable token, URL-safe. */
+  readonly randomToken: () => string;
+  readonly passwords: Passwords;
+}
+
+export interface Passwords {
+  hash(password: string): Promise<string>;
+  verify(hash: string, password: string): Promise<boolean>;
+}
+
+/** What makes a retry of an action the same action. */
+export interface Retry {
+  readonly key: string;
+  /** What was asked, as JSON. */
+  readonly request: string;
+}
+
+export interface Plant extends PlantPorts {
+  /** The state at the last refresh; always the same object. */
+  readonly state: PlantState;
+  today(): PlantDay;
+  /** Takes in what other processes appended. Problem: `ledger-broken` where an entry says what cannot be. */
+  refresh(): Promise<Outcome<void>>;
+  /** Appends the entries of one action and takes them in. Problems: those of `LedgerStore.append`. */
+  append(entries: readonly NewEntry[], retry: Retry | null): Promise<Outcome<readonly AnyLedgerEntry[]>>;
+  /** The subject of the entry an earlier try of the same action left; null when this is the first. */
+  earlierTry(retry: Retry): Promise<Outcome<string | null>>;
+  /** The curve of a calibration; fitted once. */
+  fitOf(record: CalibrationRecord): Outcome<CalibrationFit>;
+  /** Computes something once for a key that names all it depends on; entries of the ledger never change. */
+  once<T>(key: string, compute: () => T): T;
+  /** Computes something that depends on the key and the state; kept until the next entry. */
+  untilNextEntry<T>(key: string, compute: () => T): T;
+}
+
+const utf8 = new TextEncoder();
+
+/** Results kept of one state: every pair of a large plant for a few days asked about. House rule. */
+const mostKept = 50_000;
+
+/** Replays the ledger behind the ports. Problem: `ledger-broken`. */
+export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
+  const { state, apply } = createReplay();
+  const computed = new Map<string, unknown>();
+  const ofThisState = { seq: 0, computed: new Map<string, unknown>() };
+
+  async function refresh(): Promise<Outcome<void>> {
+    try {
+      const head = await ports.ledger.head();
+      if (head.seq === state.head.seq) return succeed(undefined);
+      for await (const entry of ports.ledger.readEntries(state.head.seq)) {
+        // Two refreshes may run side by side; the one that comes second passes over what the first took in.
+        if (entry.seq > state.head.seq) apply(entry);
+      }
+      return succeed(undefined);
+    } catch (error) {
+      return fail('ledger-broken', error instanceof Error ? error.message : String(error));
+    }
+  }
+
+  const keyOf = (retry: Retry) => ({ key: retry.key, requestHash: ports.sha256(utf8.encode(retry.request)) });
+
+  async function append(
+    entries: readonly NewEntry[],
+    retry: Retry | null,
+  ): Promise<Outcome<readonly AnyLedgerEntry[]>> {
+    const appended = await ports.ledger.append({
+      entries,
+      expectedSeq: state.head.seq,
+      ...(retry === null
+        ? {}
+        : { idempotency: { ...keyOf(retry), answer: (sealed) => JSON.stringify(sealed[0]?.subject ?? null) } }),
+    });
+    if (!appended.ok) return appended;
+    const takenIn = await refresh();
+    return takenIn.ok ? appended : takenIn;
+  }
+
+  async function earlierTry(retry: Retry): Promise<Outcome<string | null>> {
+    const found = await ports.ledger.rememberedAnswer(keyOf(retry));
+    if (!found.ok) return found;
+    return succeed(found.value === null ? null : (JSON.parse(found.value) as string | null));
+  }
+
+  const once = <T>(key: string, compute: () => T): T => computeOnce(computed, key, compute);
+
+  function untilNextEntry<T>(key: string, compute: () => T): T {
+    if (ofThisState.seq !== state.head.seq || ofThisState.computed.size > mostKept) {
+      ofThisState.seq = state.head.seq;
+      ofThisState.computed.clear();
+    }
+    return computeOnce(ofThisState.computed, key, compute);
+  }
+
+  function today(): PlantDay {
+    const timeZone = state.plant?.timeZone ?? 'UTC';
+    return once(`calendar ${timeZone}`, () => plantCalendar(timeZone))(ports.clock());
+  }
+
+  const fitOf = (calibration: CalibrationRecord): Outcome<CalibrationFit> =>
+    once(`fit ${calibration.runHash}`, () => fitCalibration(calibration.sheet, { degree: calibration.degree }));
+
+  const refreshed = await refresh();
+  if (!refreshed.ok) return refreshed;
+  return succeed({
+    ...ports,
+    state,
+    today,
+    refresh,
+    append,
+    earlierTry,
+    fitOf,
+    once,
+    untilNextEntry,
+  });
+}
+
+function computeOnce<T>(kept: Map<string, unknown>, key: string, compute: () => T): T {
+  if (kept.has(key)) return kept.get(key) as T;
+  const value = compute();
+  kept.set(key, value);
+  return value;
+}

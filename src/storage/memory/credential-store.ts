@@ -1,0 +1,26 @@
+// Passwords and sessions in memory, for tests and for trying things out. The twin on disk is sqlite/credential-store.ts.
+
+import type { CredentialStore, StoredSession } from '../credential-store.ts';
+
+export function openMemoryCredentialStore(): CredentialStore {
+  const passwordHashes = new Map<string, string>();
+  const sessions = new Map<string, StoredSession>();
+  return {
+    async passwordHash(person) {
+      return passwordHashes.get(person) ?? null;
+    },
+    async setPasswordHash(person, hash) {
+      passwordHashes.set(person, hash);
+    },
+    async addSession(session) {
+      if (sessions.has(session.tokenHash)) throw new Error('A session with this token is already there.');
+      sessions.set(session.tokenHash, { ...session });
+    },
+    async session(tokenHash) {
+      return sessions.get(tokenHash) ?? null;
+    },
+    async removeSession(tokenHash) {
+      sessions.delete(tokenHash);
+    },
+  };
+}

@@ -1,0 +1,38 @@
+// Passwords and sessions in tables beside the ledger. The twin in memory is memory/credential-store.ts.
+
+import type { Database } from 'better-sqlite3';
+import type { CredentialStore, StoredSession } from '../credential-store.ts';
+
+export function openSqliteCredentialStore(database: Database): CredentialStore {
+  const readPassword = database
+    .prepare<[string], string>('SELECT password_hash FROM credential WHERE person = ?')
+    .pluck();
+  const readSession = database.prepare<[string], StoredSession>(
+    `SELECT token_hash AS tokenHash, person, created_at AS createdAt, expires_at AS expiresAt
+     FROM session WHERE token_hash = ?`,
+  );
+  return {
+    async passwordHash(person) {
+      return readPassword.get(person) ?? null;
+    },
+    async setPasswordHash(person, hash) {
+      database
+        .prepare(
+          `INSERT INTO credential (person, password_hash) VALUES (?, ?)
+           ON CONFLICT (person) DO UPDATE SET password_hash = excluded.password_hash`,
+        )
+        .run(person, hash);
+    },
+    async addSession({ tokenHash, person, createdAt, expiresAt }) {
+      database
+        .prepare('INSERT INTO session (token_hash, person, created_at, expires_at) VALUES (?, ?, ?, ?)')
+        .run(tokenHash, person, createdAt, expiresAt);
+    },
+    async session(tokenHash) {
+      return readSession.get(tokenHash) ?? null;
+    },
+    async removeSession(tokenHash) {
+      database.prepare('DELETE FROM session WHERE token_hash = ?').run(tokenHash);
+    },
+  };
+}

@@ -1,0 +1,13 @@
+// Everything one place of storage offers, opened and closed together. Each port is described in its own file.
+
+import type { CredentialStore } from './credential-store.ts';
+import type { LedgerStore } from './ledger-store.ts';
+import type { StoredRows } from './stored-rows.ts';
+
+export interface Storage {
+  readonly ledger: LedgerStore;
+  readonly credentials: CredentialStore;
+  readonly rows: StoredRows;
+  /** Closes all of it; a second time does nothing. */
+  close(): Promise<void>;
+}

@@ -1,0 +1,63 @@
+// Which page stands at which address. Each page's script is loaded when it is first opened.
+
+import { lazy, Suspense } from 'react';
+import { Route, Switch } from 'wouter';
+import { WaitingNote } from '../controls/waiting-note.tsx';
+import { NotFoundPage } from './not-found-page.tsx';
+import { PageBoundary } from './page-boundary.tsx';
+import { Shell } from './shell.tsx';
+
+const SetTheGaugePage = lazy(async () => ({
+  default: (await import('../features/set-the-gauge/set-the-gauge-page.tsx')).SetTheGaugePage,
+}));
+const CalibratePage = lazy(async () => ({
+  default: (await import('../features/calibrate/calibrate-page.tsx')).CalibratePage,
+}));
+const ReviewPage = lazy(async () => ({
+  default: (await import('../features/review/review-page.tsx')).ReviewPage,
+}));
+const WhatsDuePage = lazy(async () => ({
+  default: (await import('../features/whats-due/whats-due-page.tsx')).WhatsDuePage,
+}));
+const EquipmentPage = lazy(async () => ({
+  default: (await import('../features/equipment/equipment-page.tsx')).EquipmentPage,
+}));
+const PairPage = lazy(async () => ({
+  default: (await import('../features/equipment/pair-page.tsx')).PairPage,
+}));
+const LedgerPage = lazy(async () => ({
+  default: (await import('../features/ledger/ledger-page.tsx')).LedgerPage,
+}));
+const OpenPlantPage = lazy(async () => ({
+  default: (await import('../features/open-plant/open-plant-page.tsx')).OpenPlantPage,
+}));
+const PeoplePage = lazy(async () => ({
+  default: (await import('../features/people/people-page.tsx')).PeoplePage,
+}));
+const SignInPage = lazy(async () => ({
+  default: (await import('../features/sign-in/sign-in-page.tsx')).SignInPage,
+}));
+
+export function App() {
+  return (
+    <Shell>
+      <PageBoundary>
+        <Suspense fallback={<WaitingNote />}>
+          <Switch>
+            <Route path="/" component={SetTheGaugePage} />
+            <Route path="/calibrate/:draft?" component={CalibratePage} />
+            <Route path="/review/:number?" component={ReviewPage} />
+            <Route path="/due" component={WhatsDuePage} />
+            <Route path="/equipment" component={EquipmentPage} />
+            <Route path="/equipment/:pair" component={PairPage} />
+            <Route path="/ledger" component={LedgerPage} />
+            <Route path="/open" component={OpenPlantPage} />
+            <Route path="/people" component={PeoplePage} />
+            <Route path="/sign-in" component={SignInPage} />
+            <Route component={NotFoundPage} />
+          </Switch>
+        </Suspense>
+      </PageBoundary>
+    </Shell>
+  );
+}

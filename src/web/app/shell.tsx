@@ -1,0 +1,62 @@
+// What stands around every page: plant, sample banner, navigation, who is signed in, and what the numbers do not replace.
+
+import { type ReactNode, useEffect, useRef } from 'react';
+import { Link, useLocation } from 'wouter';
+import { words } from '../words/words.ts';
+import { Navigation } from './navigation.tsx';
+import { usePlant } from './queries/use-plant.ts';
+import styles from './shell.module.css';
+import { SignedIn } from './signed-in.tsx';
+
+export function Shell({ children }: { readonly children: ReactNode }) {
+  const plant = usePlant();
+  const [location] = useLocation();
+  const content = useRef<HTMLElement>(null);
+  const shown = useRef(location);
+
+  // A page reached by a link starts at its top, for the eye and for a screen reader.
+  useEffect(() => {
+    if (shown.current === location) return;
+    shown.current = location;
+    window.scrollTo(0, 0);
+    content.current?.focus({ preventScroll: true });
+  }, [location]);
+
+  return (
+    <div className={styles.shell}>
+      <a className={styles.skip} href="#content">
+        {words.app.skipToContent}
+      </a>
+      <header>
+        {plant.data?.sample ? (
+          <p className={styles.sample}>
+            <strong>{words.app.sampleBanner}</strong> {words.app.sampleStartYourOwn}{' '}
+            <code>{words.app.serveCommand}</code>
+          </p>
+        ) : null}
+        <div className={styles.top}>
+          <Link href="/" className={styles.plant}>
+            {plant.data?.name || words.app.productName}
+          </Link>
+          <Navigation location={location} />
+          <SignedIn />
+        </div>
+        {plant.data?.opened === false && location !== '/open' ? (
+          <p className={styles.sample}>
+            {words.app.notOpened}{' '}
+            <Link href="/open" className={styles.way}>
+              {words.app.openIt}
+            </Link>
+          </p>
+        ) : null}
+      </header>
+      <main id="content" ref={content} className={styles.content} tabIndex={-1}>
+        {children}
+      </main>
+      <footer className={styles.foot}>
+        <p>{words.app.notInPlaceOf}</p>
+        <p>{words.app.productLine}</p>
+      </footer>
+    </div>
+  );
+}

@@ -1,0 +1,14 @@
+// The address of the sign-in page that leads back to where the person was.
+
+/** Answers the sign-in address for a page and its search text (without "?"). */
+export function signInAddress(location: string, search: string): string {
+  const back = search === '' ? location : `${location}?${search}`;
+  return back === '/' ? '/sign-in' : `/sign-in?back=${encodeURIComponent(back)}`;
+}
+
+/** Answers the address to go back to; one that leads to another site, or to signing in again, is not followed. */
+export function addressAfterSignIn(search: string): string {
+  const back = new URLSearchParams(search).get('back');
+  if (back === null || !/^\/(?![/\\])/.test(back) || back.startsWith('/sign-in')) return '/';
+  return back;
+}

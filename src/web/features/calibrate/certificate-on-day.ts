@@ -1,0 +1,38 @@
+// Which certificate of a load cell covers a day, or why none does.
+
+import type { EquipmentAnswer } from '../../../contract/equipment.ts';
+import { isCertificateValid } from '../../../domain/equipment/equipment.ts';
+
+export type FiledCertificate = EquipmentAnswer['loadCells'][number]['certificates'][number];
+
+export type CertificateOnDay =
+  | { readonly kind: 'valid'; readonly certificate: FiledCertificate }
+  | { readonly kind: 'none-filed' }
+  | { readonly kind: 'ended'; readonly until: string }
+  | { readonly kind: 'starts-later'; readonly from: string };
+
+/** Of several that cover the day the one calibrated last counts; of those that do not, the nearest is named. */
+export function certificateOnDay(certificates: readonly FiledCertificate[], day: string): CertificateOnDay {
+  const byDay = [...certificates].sort((one, other) => one.calibratedOn.localeCompare(other.calibratedOn));
+  const certificate = byDay.findLast((candidate) => isCertificateValid(domainCertificate(candidate), day));
+  if (certificate !== undefined) return { kind: 'valid', certificate };
+  const before = byDay
+    .filter(({ validUntil }) => validUntil < day)
+    .sort((one, other) => one.validUntil.localeCompare(other.validUntil));
+  const latest = before.at(-1);
+  if (latest !== undefined) return { kind: 'ended', until: latest.validUntil };
+  const next = byDay[0];
+  return next === undefined ? { kind: 'none-filed' } : { kind: 'starts-later', from: next.calibratedOn };
+}
+
+type DomainCertificate = Parameters<typeof isCertificateValid>[0];
+
+/** The domain leaves out what is not known; an answer may hold it as undefined. */
+export function domainCertificate(certificate: FiledCertificate): DomainCertificate {
+  const { accreditation, standard, ...rest } = certificate;
+  return {
+    ...rest,
+    ...(accreditation === undefined ? {} : { accreditation }),
+    ...(standard === undefined ? {} : { standard }),
+  };
+}

@@ -1,0 +1,149 @@
+// One draft on the page: what was calibrated, the table of points, the verdict while typing, and submitting it.
+
+import { useDeferredValue, useMemo, useReducer, useState } from 'react';
+import { Link } from 'wouter';
+import { newIdempotencyKey } from '../../app/http-client.ts';
+import { useEquipment } from '../../app/queries/use-equipment.ts';
+import { usePlant } from '../../app/queries/use-plant.ts';
+import { AcceptanceTable } from '../../charts/acceptance-table.tsx';
+import { LevelTable } from '../../charts/level-table.tsx';
+import { PageHeading } from '../../controls/page-heading.tsx';
+import type { DraftStore } from '../../offline/draft-store.ts';
+import { words } from '../../words/desk-words.ts';
+import { AboutFields } from './about-fields.tsx';
+import { BadCellList } from './bad-cell-list.tsx';
+import type { CalibrationDraft } from './calibration-draft.ts';
+import { useChosenParts } from './chosen-parts.ts';
+import { DegreeChoice } from './degree-choice.tsx';
+import { draftAddress } from './draft-list.tsx';
+import { changeDraft, draftOf, startState } from './draft-state.ts';
+import { draftWithSheet, unitsOfPair } from './fill-draft.ts';
+import { ImportSheet } from './import-sheet.tsx';
+import { judgeDraft } from './judge-draft.ts';
+import type { Pasted } from './paste-block.ts';
+import { PointTable } from './point-table.tsx';
+import { ResultPanel } from './result-panel.tsx';
+import styles from './run-sheet-editor.module.css';
+import { SubmitPanel, SubmittedNote } from './submit-panel.tsx';
+import { TableSettings } from './table-settings.tsx';
+import { useKeptDraft } from './use-kept-draft.ts';
+import { useSubmission } from './use-submission.ts';
+import { whatToMend } from './what-to-mend.ts';
+
+interface RunSheetEditorProps {
+  readonly store: DraftStore | null;
+  readonly id: string;
+  readonly readAt: string | null;
+  readonly started: CalibrationDraft;
+}
+
+export function RunSheetEditor({ store, id, readAt, started }: RunSheetEditorProps) {
+  const { calibrate } = words;
+  const [state, change] = useReducer(changeDraft, started, startState);
+  const [told, setTold] = useState('');
+  const draft = useMemo(() => draftOf(state), [state]);
+  const kept = useKeptDraft({ store, id, readAt, draft });
+  const submission = useSubmission(kept);
+  const equipment = useEquipment();
+  const plant = usePlant();
+  const parts = useChosenParts(state.fields, equipment.data, plant.data);
+  const judgedDraft = useDeferredValue(draft);
+  const judged = useMemo(() => judgeDraft(judgedDraft, parts.context), [judgedDraft, parts]);
+
+  if (submission.isSuccess) {
+    return (
+      <>
+        <PageHeading title={calibrate.title} />
+        <SubmittedNote number={submission.data.number} />
+      </>
+    );
+  }
+
+  const units = { force: draft.forceUnit, reading: draft.readingUnit };
+  const fit = judged.fit.ok ? judged.fit.value : null;
+  const tellPasted = (pasted: Pasted) =>
+    setTold(
+      calibrate.pasted(pasted.rows, pasted.columns) +
+        calibrate.pastedGrown(pasted.addedLevels, pasted.addedCycles) +
+        calibrate.pastedLeftOut(pasted.leftOut),
+    );
+  const submitAnew = () => {
+    const idempotencyKey = newIdempotencyKey();
+    change({ kind: 'fields', fields: { idempotencyKey } });
+    submission.mutate({ ...draft, idempotencyKey });
+  };
+
+  return (
+    <>
+      <PageHeading title={calibrate.titleOf(draft.pair)} lead={calibrate.intro}>
+        <Link href="/calibrate">{calibrate.allDrafts}</Link>
+      </PageHeading>
+      <div className={styles.editor}>
+        <AboutFields
+          fields={state.fields}
+          equipment={equipment.data}
+          parts={parts}
+          error={submission.error}
+          set={(fields) => change({ kind: 'fields', fields })}
+          choosePair={(pair) =>
+            change({ kind: 'fields', fields: { pair, ...unitsOfPair(pair, draft, equipment.data?.pairs ?? []) } })
+          }
+        />
+        <section className={styles.points} aria-labelledby="points-title">
+          <h2 id="points-title">{calibrate.pointsTitle}</h2>
+          <ImportSheet
+            onSheet={(sheet) => {
+              const { grid, ...fields } = draftWithSheet(draft, sheet);
+              change({ kind: 'fields', fields });
+              change({ kind: 'table', grid, stepOf: null });
+            }}
+          />
+          <TableSettings
+            grid={draft.grid}
+            canUndo={state.table.past.length > 0}
+            canRedo={state.table.future.length > 0}
+            badRamExtensions={judged.points.badRamExtensions}
+            change={change}
+          />
+          <p className={styles.keys}>{calibrate.keys}</p>
+          <a className={styles.skip} href="#verdict-title">
+            {calibrate.skipTable}
+          </a>
+          <PointTable
+            grid={draft.grid}
+            set={draft.set}
+            units={units}
+            badCells={judged.points.badCells}
+            change={change}
+            onPasted={tellPasted}
+          />
+          <p className={styles.told} role="status">
+            {told}
+          </p>
+          <BadCellList points={judged.points} set={draft.set} />
+        </section>
+        <div className={styles.result}>
+          <ResultPanel judged={judged} />
+        </div>
+        <div className={styles.rest}>
+          <DegreeChoice draft={draft} fit={fit} set={(fields) => change({ kind: 'fields', fields })} />
+          {fit === null ? null : (
+            <>
+              <AcceptanceTable acceptance={judged.acceptance} />
+              <LevelTable levels={judged.levels} response={fit.curve.response} units={units} />
+            </>
+          )}
+          <SubmitPanel
+            toMend={whatToMend(draft, judged, parts)}
+            isSending={submission.isPending}
+            error={submission.error}
+            address={draftAddress(id)}
+            onSubmit={() => submission.mutate(draft)}
+            onSubmitAnew={submitAnew}
+            keeping={calibrate.keeping[kept.keeping]}
+          />
+        </div>
+      </div>
+    </>
+  );
+}

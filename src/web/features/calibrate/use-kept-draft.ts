@@ -1,0 +1,84 @@
+// Keeps the draft on the device while it is typed, and leaves last words when the page goes out of sight.
+
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { newIdempotencyKey } from '../../app/http-client.ts';
+import type { DraftStore } from '../../offline/draft-store.ts';
+import { createDraftWriter, type DraftWriter } from '../../offline/draft-writer.ts';
+import type { CalibrationDraft } from './calibration-draft.ts';
+
+export type Keeping = 'kept' | 'refused' | 'changed-elsewhere';
+
+interface KeptDraft {
+  readonly keeping: Keeping;
+  /** Resolves when the draft as it is now is on the device. */
+  readonly flush: () => Promise<void>;
+  /** Takes the draft from the device and keeps it no longer. */
+  readonly discard: () => Promise<void>;
+}
+
+interface KeptDraftOptions {
+  /** Null where the browser keeps nothing. */
+  readonly store: DraftStore | null;
+  readonly id: string;
+  /** When the draft was last changed as it was read from the device. */
+  readonly readAt: string | null;
+  readonly draft: CalibrationDraft;
+}
+
+export function useKeptDraft({ store, id, readAt, draft }: KeptDraftOptions): KeptDraft {
+  const [keeping, setKeeping] = useState<Keeping>(store === null ? 'refused' : 'kept');
+  const [writerName] = useState(newIdempotencyKey);
+  const place = useRef({ id, seen: readAt });
+  const writer = useRef<DraftWriter<CalibrationDraft> | null>(null);
+  const first = useRef(draft);
+
+  useEffect(() => {
+    if (store === null) return;
+    const created = createDraftWriter<CalibrationDraft>({
+      onFailure: () => setKeeping('refused'),
+      write: async (content) => {
+        const record = { id: place.current.id, writer: writerName, changedAt: new Date().toISOString(), content };
+        const outcome = await store.save(record, place.current.seen);
+        if (outcome === 'changed-elsewhere') {
+          // Two windows typed in one draft: neither loses anything, this one goes on under an id of its own.
+          place.current = { id: newIdempotencyKey(), seen: null };
+          await store.save({ ...record, id: place.current.id }, null);
+        }
+        place.current.seen = record.changedAt;
+        setKeeping((before) =>
+          outcome === 'changed-elsewhere' || before === 'changed-elsewhere' ? 'changed-elsewhere' : 'kept',
+        );
+      },
+    });
+    writer.current = created;
+    const leave = () => {
+      const content = created.unwritten();
+      const { id: draftId, seen } = place.current;
+      const changedAt = new Date().toISOString();
+      if (content !== null) store.leave({ draft: { id: draftId, writer: writerName, changedAt, content }, seen });
+    };
+    const leaveWhenHidden = () => {
+      if (document.visibilityState === 'hidden') leave();
+    };
+    document.addEventListener('visibilitychange', leaveWhenHidden);
+    window.addEventListener('pagehide', leave);
+    return () => {
+      document.removeEventListener('visibilitychange', leaveWhenHidden);
+      window.removeEventListener('pagehide', leave);
+    };
+  }, [store, writerName]);
+
+  useEffect(() => {
+    if (draft === first.current || writer.current === null) return;
+    first.current = draft;
+    writer.current.change(draft);
+  }, [draft]);
+
+  const flush = useCallback(async () => writer.current?.flush(), []);
+  const discard = useCallback(async () => {
+    await writer.current?.stop();
+    await store?.remove(place.current.id);
+  }, [store]);
+
+  return { keeping, flush, discard };
+}

@@ -1,0 +1,134 @@
+// The parts of the plant, one table a kind.
+
+import { Link } from 'wouter';
+import type { EquipmentAnswer } from '../../../contract/equipment.ts';
+import { NumberCell, ScrollTable } from '../../charts/scroll-table.tsx';
+import { formatQuantity } from '../../controls/format-number.ts';
+import { words } from '../../words/desk-words.ts';
+
+interface PartTableProps {
+  readonly register: EquipmentAnswer;
+}
+
+const asTyped = { rule: 'as-typed' } as const;
+
+export function JackTable({ register }: PartTableProps) {
+  const { equipment } = words;
+  const columns = [
+    equipment.tag,
+    equipment.serial,
+    equipment.inPair,
+    equipment.ratedForce,
+    equipment.pistonArea,
+    equipment.strandsPulled,
+  ];
+  return (
+    <ScrollTable title={equipment.jacksTitle} columns={columns} numbersFrom={3}>
+      {register.jacks.map((jack) => (
+        <tr key={jack.tag}>
+          <th scope="row">{jack.tag}</th>
+          <td>{jack.serial}</td>
+          <td>
+            <PairOf register={register} part="jack" tag={jack.tag} />
+          </td>
+          <NumberCell>{formatQuantity(jack.ratedForce, asTyped)}</NumberCell>
+          <NumberCell>{formatQuantity(jack.pistonArea, asTyped)}</NumberCell>
+          <NumberCell>{jack.strandsPulled}</NumberCell>
+        </tr>
+      ))}
+      <NoneYet count={register.jacks.length} columns={columns.length} />
+    </ScrollTable>
+  );
+}
+
+export function GaugeTable({ register }: PartTableProps) {
+  const { equipment } = words;
+  const columns = [
+    equipment.tag,
+    equipment.serial,
+    equipment.inPair,
+    equipment.display,
+    equipment.fullScale,
+    equipment.graduation,
+    equipment.accuracyClass,
+  ];
+  return (
+    <ScrollTable title={equipment.gaugesTitle} columns={columns} numbersFrom={4}>
+      {register.gauges.map((gauge) => (
+        <tr key={gauge.tag}>
+          <th scope="row">{gauge.tag}</th>
+          <td>{gauge.serial}</td>
+          <td>
+            <PairOf register={register} part="gauge" tag={gauge.tag} />
+          </td>
+          <td>{equipment[gauge.display]}</td>
+          <NumberCell>{formatQuantity(gauge.fullScale, asTyped)}</NumberCell>
+          <NumberCell>{formatQuantity(gauge.graduation, asTyped)}</NumberCell>
+          <NumberCell>{gauge.accuracyClass ?? ''}</NumberCell>
+        </tr>
+      ))}
+      <NoneYet count={register.gauges.length} columns={columns.length} />
+    </ScrollTable>
+  );
+}
+
+export function LoadCellTable({ register }: PartTableProps) {
+  const { equipment } = words;
+  const columns = [equipment.tag, equipment.serial, equipment.certificates, equipment.capacity];
+  return (
+    <ScrollTable title={equipment.loadCellsTitle} columns={columns} numbersFrom={3}>
+      {register.loadCells.map((cell) => (
+        <tr key={cell.tag}>
+          <th scope="row">{cell.tag}</th>
+          <td>{cell.serial}</td>
+          <td>
+            {cell.certificates.length === 0
+              ? equipment.noCertificate
+              : cell.certificates.map(({ number, validUntil }) => (
+                  <div key={number}>{equipment.certificateUntil(number, validUntil)}</div>
+                ))}
+          </td>
+          <NumberCell>{formatQuantity(cell.capacity, asTyped)}</NumberCell>
+        </tr>
+      ))}
+      <NoneYet count={register.loadCells.length} columns={columns.length} />
+    </ScrollTable>
+  );
+}
+
+export function PumpTable({ register }: PartTableProps) {
+  const { equipment } = words;
+  const columns = [equipment.tag, equipment.serial, equipment.note];
+  return (
+    <ScrollTable title={equipment.pumpsTitle} columns={columns} numbersFrom={3}>
+      {register.pumps.map((pump) => (
+        <tr key={pump.tag}>
+          <th scope="row">{pump.tag}</th>
+          <td>{pump.serial}</td>
+          <td data-sentence="true">{pump.note ?? ''}</td>
+        </tr>
+      ))}
+      <NoneYet count={register.pumps.length} columns={columns.length} />
+    </ScrollTable>
+  );
+}
+
+interface PairOfProps extends PartTableProps {
+  readonly part: 'jack' | 'gauge';
+  readonly tag: string;
+}
+
+function PairOf({ register, part, tag }: PairOfProps) {
+  const pair = register.pairs.find((candidate) => !candidate.parted && candidate[part] === tag);
+  if (pair === undefined) return words.equipment.noPair;
+  return <Link href={`/equipment/${encodeURIComponent(pair.tag)}`}>{pair.tag}</Link>;
+}
+
+function NoneYet({ count, columns }: { readonly count: number; readonly columns: number }) {
+  if (count > 0) return null;
+  return (
+    <tr>
+      <td colSpan={columns}>{words.equipment.noneYet}</td>
+    </tr>
+  );
+}

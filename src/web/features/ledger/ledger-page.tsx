@@ -1,0 +1,69 @@
+// The ledger: its entries, newest first, and the proof that none was changed.
+
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { ledgerAnswer } from '../../../contract/plant.ts';
+import { get } from '../../app/http-client.ts';
+import { usePlant } from '../../app/queries/use-plant.ts';
+import { Button } from '../../controls/button.tsx';
+import { formatNumber } from '../../controls/format-number.ts';
+import { PageHeading } from '../../controls/page-heading.tsx';
+import { ProblemNote } from '../../controls/problem-note.tsx';
+import { WaitingNote } from '../../controls/waiting-note.tsx';
+import { words } from '../../words/desk-words.ts';
+import { EntryTable } from './entry-table.tsx';
+import styles from './ledger-page.module.css';
+import { Verification } from './verification.tsx';
+
+const entriesOnAPage = 50;
+
+export function LedgerPage() {
+  const plant = usePlant();
+  return (
+    <>
+      <PageHeading title={words.ledger.title} lead={words.ledger.lead} />
+      <Verification />
+      {plant.isError ? <ProblemNote error={plant.error} onRetry={() => plant.refetch()} /> : null}
+      {plant.isPending ? <WaitingNote /> : null}
+      {plant.data ? <Entries head={plant.data.head.seq} /> : null}
+    </>
+  );
+}
+
+function Entries({ head }: { readonly head: number }) {
+  const [pagesBack, setPagesBack] = useState(0);
+  const last = Math.max(head - pagesBack * entriesOnAPage, 0);
+  const after = Math.max(last - entriesOnAPage, 0);
+  const page = useQuery({
+    queryKey: ['ledger', after],
+    queryFn: () => get(`/api/ledger?after=${after}&limit=${entriesOnAPage}`, ledgerAnswer),
+    placeholderData: keepPreviousData,
+  });
+  if (page.isPending) return <WaitingNote />;
+  if (page.isError) return <ProblemNote error={page.error} onRetry={() => page.refetch()} />;
+  const entries = page.data.entries
+    .filter(({ seq }) => seq > after && (pagesBack === 0 || seq <= last))
+    .sort((a, b) => b.seq - a.seq);
+  const count = (value: number) => formatNumber(value, { rule: 'as-typed' });
+  if (entries.length === 0) return <p>{words.ledger.empty}</p>;
+  return (
+    <>
+      <EntryTable
+        entries={entries}
+        caption={words.ledger.caption(
+          count(entries.at(-1)?.seq ?? 0),
+          count(entries[0]?.seq ?? 0),
+          count(page.data.total),
+        )}
+      />
+      <div className={styles.pages}>
+        <Button disabled={pagesBack === 0} onClick={() => setPagesBack(pagesBack - 1)}>
+          {words.ledger.newer}
+        </Button>
+        <Button disabled={after === 0} onClick={() => setPagesBack(pagesBack + 1)}>
+          {words.ledger.older}
+        </Button>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,55 @@
+// The people under their roles; each role with one line on what it may do.
+
+import { type Role, roles } from '../../../domain/rules/role.ts';
+import { words } from '../../words/desk-words.ts';
+import styles from './role-list.module.css';
+import { roleInWords } from './role-words.ts';
+
+export interface ListedPerson {
+  readonly id: string;
+  readonly name: string;
+  readonly role: Role;
+}
+
+interface RoleListProps {
+  readonly people: readonly ListedPerson[];
+  /** The sign-in name of who looks; null when nobody is signed in. */
+  readonly you: string | null;
+}
+
+export function RoleList({ people, you }: RoleListProps) {
+  const text = words.people;
+  return (
+    <section>
+      <h2>{text.listTitle}</h2>
+      {roles.map((role) => {
+        const listed = people.filter((person) => person.role === role);
+        return (
+          <section key={role} className={styles.role}>
+            <h3 className={styles.title}>
+              {words.app.roles[role]}
+              <span className={styles.count}> {listed.length}</span>
+            </h3>
+            <p className={styles.may}>{roleInWords(role)}</p>
+            {listed.length === 0 ? (
+              <p className={styles.nobody}>{text.nobody}</p>
+            ) : (
+              <ul className={styles.people}>
+                {listed.map((person) => (
+                  <li key={person.id} className={styles.person}>
+                    <strong className={styles.name}>{person.name}</strong>{' '}
+                    <span className={styles.id}>
+                      <span className="for-screen-readers">{text.signInName} </span>
+                      {person.id}
+                      {person.id === you ? ` (${text.itIsYou})` : ''}
+                    </span>
+                  </li>
+                ))}
+              </ul>
+            )}
+          </section>
+        );
+      })}
+    </section>
+  );
+}

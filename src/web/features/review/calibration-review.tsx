@@ -1,0 +1,99 @@
+// One calibration for its reviewer: verdict first, then everything it rests on, then the decision.
+
+import { useMemo } from 'react';
+import { Link } from 'wouter';
+import type { CalibrationAnswer } from '../../../contract/calibration.ts';
+import { useCalibration } from '../../app/queries/use-calibrations.ts';
+import { usePersonName } from '../../app/queries/use-person-name.ts';
+import { usePlant } from '../../app/queries/use-plant.ts';
+import { AcceptanceTable } from '../../charts/acceptance-table.tsx';
+import { CurveChart } from '../../charts/curve-chart.tsx';
+import { CurveFigures } from '../../charts/curve-figures.tsx';
+import { EntryCheckList } from '../../charts/entry-check-list.tsx';
+import { LevelTable } from '../../charts/level-table.tsx';
+import { redrawFit } from '../../charts/redraw-fit.ts';
+import { ResidualChart } from '../../charts/residual-chart.tsx';
+import { ResidualTable } from '../../charts/residual-table.tsx';
+import { VerdictMark } from '../../charts/verdict-mark.tsx';
+import { PageHeading } from '../../controls/page-heading.tsx';
+import { ProblemNote } from '../../controls/problem-note.tsx';
+import { WaitingNote } from '../../controls/waiting-note.tsx';
+import { writeMinute } from '../../controls/write-minute.ts';
+import { words } from '../../words/desk-words.ts';
+import { CalibrationFacts } from './calibration-facts.tsx';
+import styles from './calibration-review.module.css';
+import { Decision } from './decision.tsx';
+import { SheetTable } from './sheet-table.tsx';
+
+export function CalibrationReview({ number }: { readonly number: string }) {
+  const { review } = words;
+  const calibration = useCalibration(number);
+  return (
+    <>
+      <PageHeading title={review.titleOf(number)}>
+        <Link href="/review">{review.all}</Link>
+      </PageHeading>
+      {calibration.isPending ? <WaitingNote /> : null}
+      {calibration.isError ? (
+        <ProblemNote error={calibration.error} onRetry={() => void calibration.refetch()} />
+      ) : null}
+      {calibration.data === undefined ? null : (
+        <Reviewed calibration={calibration.data} readAgain={() => void calibration.refetch()} />
+      )}
+    </>
+  );
+}
+
+interface ReviewedProps {
+  readonly calibration: CalibrationAnswer;
+  readonly readAgain: () => void;
+}
+
+function Reviewed({ calibration, readAgain }: ReviewedProps) {
+  const { review } = words;
+  const { fit, sheet, status } = calibration;
+  const drawn = useMemo(() => redrawFit(calibration), [calibration]);
+  const nameOf = usePersonName();
+  const plant = usePlant();
+  return (
+    <div className={styles.review}>
+      <div className={styles.head} data-verdict={fit.verdict}>
+        <VerdictMark verdict={fit.verdict} size="large" />
+        <p>
+          {status === 'submitted'
+            ? review.status(status)
+            : review.decided(
+                review.status(status),
+                nameOf(calibration.decidedBy ?? ''),
+                writeMinute(calibration.decidedAt ?? '', plant.data?.timeZone),
+              )}
+        </p>
+        {calibration.decisionNote === null ? null : <p>{calibration.decisionNote}</p>}
+        {status === 'submitted' ? <a href="#decision-title">{review.toDecision}</a> : null}
+      </div>
+      <CalibrationFacts
+        calibration={calibration}
+        enteredBy={nameOf(calibration.enteredBy)}
+        enteredAt={writeMinute(calibration.enteredAt, plant.data?.timeZone)}
+      />
+      {drawn === null ? (
+        <p>{review.noCurve}</p>
+      ) : (
+        <div className={styles.charts}>
+          <CurveChart fit={drawn} />
+          <ResidualChart fit={drawn} />
+        </div>
+      )}
+      <EntryCheckList checks={fit.checks} />
+      <AcceptanceTable acceptance={fit.acceptance} />
+      <LevelTable levels={fit.levels} response={fit.curve.response} units={fit.units} />
+      <SheetTable sheet={sheet} />
+      <CurveFigures fit={fit} />
+      <details>
+        <summary className={styles.more}>{review.pointByPoint}</summary>
+        <ResidualTable residuals={fit.residuals} response={fit.curve.response} units={fit.units} />
+      </details>
+      {status === 'submitted' ? <Decision calibration={calibration} readAgain={readAgain} /> : null}
+    </div>
+  );
+}

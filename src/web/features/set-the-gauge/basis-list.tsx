@@ -1,0 +1,46 @@
+// What the answer rests on: how the pair stands and why, the calibration, the load cell, and as of when.
+
+import type { PairLine } from '../../../contract/equipment.ts';
+import type { LookupAnswer } from '../../../contract/lookup.ts';
+import { StandingMark } from '../../controls/standing-mark.tsx';
+import { words } from '../../words/words.ts';
+import styles from './basis-list.module.css';
+
+interface BasisListProps {
+  readonly answer: LookupAnswer;
+  readonly line: PairLine;
+}
+
+export function BasisList({ answer, line }: BasisListProps) {
+  const text = words.setTheGauge;
+  const { calibration, asOf } = answer;
+  const standing = answer.standing ?? line.standing;
+  const rows: readonly (readonly [string, string | null])[] = [
+    [text.calibration, calibration === null ? null : text.calibrationOn(calibration.number, calibration.calibratedOn)],
+    [text.loadCell, calibration?.loadCell ?? null],
+    [text.certificate, calibration?.certificate ?? null],
+    [text.laboratory, calibration?.laboratory ?? null],
+    [text.asOf, asOf],
+  ];
+  return (
+    <section>
+      <h2 className={styles.title}>{text.restsOn}</h2>
+      <dl className={styles.list}>
+        <div className={styles.row}>
+          <dt>{text.standing}</dt>
+          <dd>
+            <StandingMark standing={standing} /> <span>{answer.because ?? line.because}</span>
+          </dd>
+        </div>
+        {rows.map(([name, value]) =>
+          value === null ? null : (
+            <div key={name} className={styles.row}>
+              <dt>{name}</dt>
+              <dd>{value}</dd>
+            </div>
+          ),
+        )}
+      </dl>
+    </section>
+  );
+}

@@ -1,0 +1,25 @@
+// Nobody answered, or not with a look-up: said where the number would stand, and no number with it.
+
+import { NoConnectionError } from '../../app/http-client.ts';
+import { Button } from '../../controls/button.tsx';
+import { problemText } from '../../controls/problem-text.ts';
+import { WarningMark } from '../../controls/warning-mark.tsx';
+import { words } from '../../words/words.ts';
+import styles from './stop-panel.module.css';
+
+export function NoReading({ error, onRetry }: { readonly error: unknown; readonly onRetry: () => void }) {
+  const text = words.setTheGauge;
+  const isOffline = error instanceof NoConnectionError;
+  const told = problemText(error);
+  return (
+    <section className={styles.panel} role="alert">
+      <WarningMark weight={isOffline ? 'stop' : 'refuse'} />
+      <h2 className={styles.title}>{isOffline ? text.noConnectionTitle : text.refusedTitle}</h2>
+      <p className={styles.reason}>{isOffline ? text.noConnectionText : told.title}</p>
+      {isOffline || told.text === null ? null : <p>{told.text}</p>}
+      <Button forGloves onClick={onRetry}>
+        {text.tryAgain}
+      </Button>
+    </section>
+  );
+}

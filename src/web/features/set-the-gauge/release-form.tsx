@@ -1,0 +1,77 @@
+// Who releases a withheld reading, and why. What is typed outlasts a lost connection, a sign-in and a reload.
+
+import { useEffect, useState } from 'react';
+import { useForm } from 'react-hook-form';
+import type { LookupAnswer } from '../../../contract/lookup.ts';
+import { newIdempotencyKey } from '../../app/http-client.ts';
+import { Button } from '../../controls/button.tsx';
+import { forgetFields, keepFields, recallFields } from '../../controls/kept-fields.ts';
+import { problemForField } from '../../controls/problem-for-field.ts';
+import { ProblemNote } from '../../controls/problem-note.tsx';
+import { TextField } from '../../controls/text-field.tsx';
+import { words } from '../../words/words.ts';
+import type { Target } from './choice.ts';
+import styles from './stop-panel.module.css';
+import { type ReleaseFields, useRelease } from './use-lookup.ts';
+
+interface ReleaseFormProps {
+  readonly signedInName: string;
+  readonly choice: { readonly pair: string; readonly target: Target };
+  readonly onReleased: (answer: LookupAnswer) => void;
+}
+
+export function ReleaseForm({ signedInName, choice, onReleased }: ReleaseFormProps) {
+  const text = words.setTheGauge;
+  const release = useRelease(choice.pair, choice.target);
+  const [sent, setSent] = useState<{ readonly fields: string; readonly key: string } | null>(null);
+  const form = `release ${choice.pair} by ${signedInName}`;
+  const { register, handleSubmit, formState, subscribe } = useForm<ReleaseFields>({
+    defaultValues: { name: signedInName, reason: '', ...recallFields(window.sessionStorage, form, ['name', 'reason']) },
+  });
+  useEffect(
+    () =>
+      subscribe({
+        formState: { values: true },
+        callback: ({ values: { name, reason } }) => keepFields(window.sessionStorage, form, { name, reason }),
+      }),
+    [subscribe, form],
+  );
+  const submit = handleSubmit((fields) => {
+    const asked = JSON.stringify(fields);
+    const idempotencyKey = sent?.fields === asked ? sent.key : newIdempotencyKey();
+    setSent({ fields: asked, key: idempotencyKey });
+    release.mutate(
+      { ...fields, idempotencyKey },
+      {
+        onSuccess: (answer) => {
+          forgetFields(window.sessionStorage, form);
+          onReleased(answer);
+        },
+      },
+    );
+  });
+  const nameProblem = formState.errors.name?.message ?? problemForField(release.error, 'name');
+  const reasonProblem = formState.errors.reason?.message ?? problemForField(release.error, 'reason');
+  return (
+    <form className={styles.form} onSubmit={submit} noValidate>
+      <h3>{text.releaseTitle}</h3>
+      <TextField
+        label={text.releaseName}
+        forGloves
+        problem={nameProblem}
+        {...register('name', { validate: (name) => name.trim().length >= 2 || text.nameTooShort })}
+      />
+      <TextField
+        label={text.releaseReason}
+        hint={text.releaseReasonHint}
+        forGloves
+        problem={reasonProblem}
+        {...register('reason', { validate: (reason) => reason.trim().length >= 5 || text.reasonTooShort })}
+      />
+      {release.isError && nameProblem === null && reasonProblem === null ? <ProblemNote error={release.error} /> : null}
+      <Button look="grave" type="submit" forGloves disabled={release.isPending}>
+        {release.isPending ? text.releasing : text.releaseButton}
+      </Button>
+    </form>
+  );
+}

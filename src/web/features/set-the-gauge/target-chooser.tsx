@@ -1,0 +1,39 @@
+// Choosing what is pulled: a strand size with a part of its breaking load, or a force in any unit.
+
+import { useState } from 'react';
+import { FullDialog } from '../../controls/full-dialog.tsx';
+import { words } from '../../words/words.ts';
+import type { Target } from './choice.ts';
+import styles from './chooser.module.css';
+import { ForceForm } from './force-form.tsx';
+import { StrandForm } from './strand-form.tsx';
+
+interface TargetChooserProps {
+  readonly target: Target | null;
+  readonly onChoose: (target: Target) => void;
+  readonly onClose: () => void;
+}
+
+export function TargetChooser({ target, onChoose, onClose }: TargetChooserProps) {
+  const text = words.setTheGauge;
+  const [by, setBy] = useState<Target['by']>(target?.by ?? 'strand');
+  return (
+    <FullDialog title={text.chooseTarget} onClose={onClose}>
+      <div className={styles.form}>
+        <div className={styles.two}>
+          <button type="button" className={styles.key} aria-pressed={by === 'strand'} onClick={() => setBy('strand')}>
+            {text.byStrand}
+          </button>
+          <button type="button" className={styles.key} aria-pressed={by === 'force'} onClick={() => setBy('force')}>
+            {text.byForce}
+          </button>
+        </div>
+        {by === 'strand' ? (
+          <StrandForm target={target?.by === 'strand' ? target : null} onChoose={onChoose} />
+        ) : (
+          <ForceForm target={target?.by === 'force' ? target : null} onChoose={onChoose} />
+        )}
+      </div>
+    </FullDialog>
+  );
+}

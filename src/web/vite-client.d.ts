@@ -1,0 +1,3 @@
+// Tells TypeScript what Vite makes of an imported style sheet or picture.
+
+/// <reference types="vite/client" />

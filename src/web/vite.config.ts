@@ -1,0 +1,18 @@
+// How the browser part is built and, while developing, served with /api passed on to a running Jackledger.
+
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+const port = process.env.JACKLEDGER_PORT ?? '4180';
+
+export default defineConfig({
+  root: fileURLToPath(new URL('.', import.meta.url)),
+  plugins: [react()],
+  build: {
+    outDir: fileURLToPath(new URL('../../dist/web', import.meta.url)),
+    emptyOutDir: true,
+  },
+  // The host stays the page's own: the server refuses a write that comes from another site.
+  server: { proxy: { '/api': { target: `http://localhost:${port}`, changeOrigin: false } } },
+});

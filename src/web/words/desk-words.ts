@@ -1,0 +1,13 @@
+// The catalogue of the pages used at a desk, with everything of words.ts. Apart from it, so that the crew's page stays small.
+
+import { calibrate } from './en-US/calibrate.ts';
+import { charts } from './en-US/charts.ts';
+import { equipment } from './en-US/equipment.ts';
+import { ledger } from './en-US/ledger.ts';
+import { openPlant } from './en-US/open-plant.ts';
+import { people } from './en-US/people.ts';
+import { review } from './en-US/review.ts';
+import { whatsDue } from './en-US/whats-due.ts';
+import { words as everywhere } from './words.ts';
+
+export const words = { ...everywhere, calibrate, charts, equipment, ledger, openPlant, people, review, whatsDue };

@@ -1,0 +1,65 @@
+// Texts around every page and of the shared controls.
+
+import type { Standing } from '../../../domain/lookup/standing.ts';
+import type { WarningWeight } from '../../../domain/lookup/warning.ts';
+import type { Role } from '../../../domain/rules/role.ts';
+
+const standings: Readonly<Record<Standing, string>> = {
+  ready: 'Ready',
+  'due-soon': 'Due soon',
+  overdue: 'Overdue',
+  drifting: 'Drifting',
+  'on-hold': 'On hold',
+  'not-calibrated': 'Not calibrated',
+};
+
+const weights: Readonly<Record<WarningWeight, string>> = {
+  refuse: 'Refused',
+  stop: 'Stop',
+  caution: 'Caution',
+  note: 'Note',
+};
+
+const roles: Readonly<Record<Role, string>> = {
+  crew: 'Crew',
+  technician: 'Technician',
+  quality: 'Quality',
+  auditor: 'Auditor',
+  administrator: 'Administrator',
+};
+
+export const app = {
+  productName: 'Jackledger',
+  productLine: 'Jackledger, the calibration record of jacks and gauges',
+  windowTitle: (page: string) => `${page} - Jackledger`,
+  sampleBanner: 'Sample plant, invented data.',
+  sampleStartYourOwn: 'Your own:',
+  serveCommand: 'jackledger serve --ledger FILE',
+  notOpened: 'This ledger is new and belongs to no plant yet.',
+  openIt: 'Open it with the code from the terminal',
+  skipToContent: 'Skip to the content',
+  navigation: 'Pages',
+  setTheGauge: 'Set the gauge',
+  calibrate: 'Calibrate',
+  review: 'Review',
+  whatsDue: "What's due",
+  equipment: 'Equipment',
+  ledger: 'Ledger',
+  people: 'People',
+  more: 'More',
+  close: 'Close',
+  signIn: 'Sign in',
+  signOut: 'Sign out',
+  notInPlaceOf:
+    "These numbers do not replace the project specification, local codes, the maker's instructions or the engineer in charge.",
+  waiting: 'Waiting for the answer ...',
+  optional: '(optional)',
+  notFoundTitle: 'There is no page at this address',
+  notFoundText: 'Go to',
+  pageFailedTitle: 'This page could not be shown',
+  pageFailedText: 'Nothing was changed by it. Load it again; if it fails again, check that the server is running.',
+  loadAgain: 'Load again',
+  standings,
+  weights,
+  roles,
+} as const;

@@ -1,0 +1,85 @@
+// Words of the charts, the levels, the verdict and the entry checks that several pages show. American English.
+
+import type { AcceptanceRule, Verdict } from '../../../domain/calibration/acceptance.ts';
+
+const rules: Readonly<Record<AcceptanceRule, string>> = {
+  accuracy: 'Accuracy',
+  repeatability: 'Repeatability',
+  cycles: 'Cycles',
+  levels: 'Levels',
+  certificate: 'Certificate',
+  'load-efficiency': 'Load efficiency',
+};
+
+const verdicts: Readonly<Record<Verdict, string>> = {
+  pass: 'Meets the rules',
+  conditional: 'Meets the rules with a condition',
+  fail: 'Does not meet the rules',
+  'not-judged': 'Not judged',
+};
+
+const verdictsOfRule: Readonly<Record<Verdict, string>> = {
+  pass: 'met',
+  conditional: 'met with a condition',
+  fail: 'not met',
+  'not-judged': 'not judged',
+};
+
+export const charts = {
+  force: 'Force',
+  reading: 'Reading',
+  axis: (quantity: string, unit: string) => `${quantity}, ${unit}`,
+  cycle: (cycle: number) => `Cycle ${cycle + 1}`,
+  curve: 'Curve',
+  band: 'Where one future setting falls, 95 %',
+  earlier: (day: string) => `Curve of ${day}`,
+  curveTitle: 'Points and curve',
+  curveSummary: (points: number, degree: number, low: string, high: string) =>
+    `${points} points and a curve of degree ${degree} from ${low} to ${high}. The numbers are in the tables of this page.`,
+  residualTitle: 'Residuals',
+  residualAxis: (unit: string) => `Observed less curve, ${unit}`,
+  residualSummary: (largest: string, where: string) =>
+    `Largest residual ${largest} at ${where}. The numbers are in the tables of this page.`,
+
+  verdict: (verdict: Verdict) => verdicts[verdict],
+  verdictOfRule: (verdict: Verdict) => verdictsOfRule[verdict],
+  rule: (rule: string) => (Object.hasOwn(rules, rule) ? rules[rule as AcceptanceRule] : rule),
+  acceptanceTitle: 'Acceptance',
+  limit: (limit: string) => `limit ${limit}`,
+  basis: (basis: string) => `Basis: ${basis}`,
+  nothingFound: 'nothing to judge',
+  rulesDecide:
+    'The project specification, local code and the engineer in charge decide; these limits are the rule profile in force.',
+
+  levelsTitle: 'Levels',
+  setColumn: 'Set',
+  meanColumn: 'Mean observed',
+  countColumn: 'Points',
+  accuracyColumn: 'Accuracy error',
+  repeatabilityColumn: 'Repeatability',
+  reversibilityColumn: 'Reversibility',
+  efficiencyColumn: 'Load efficiency',
+  notMeasured: 'not measured',
+
+  residualsTitle: 'Residuals, point by point',
+  placeColumn: 'Point',
+  forceColumn: 'Force',
+  readingColumn: 'Reading',
+  fittedColumn: 'On the curve',
+  residualColumn: 'Residual',
+  studentizedColumn: 'Studentized',
+  place: (cycle: number, row: number) => `cycle ${cycle + 1}, point ${row + 1}`,
+
+  checksTitle: 'Entry checks',
+  noChecks: 'Nothing in the sheet looks wrong.',
+  weight: (weight: 'error' | 'doubt') => (weight === 'error' ? 'Error' : 'Doubt'),
+
+  coefficientsTitle: 'The curve in numbers',
+  equation: (response: string, of: string) => `${response} as a polynomial in ${of}`,
+  scatter: 'Residual standard deviation',
+  freedom: (count: number) => (count === 1 ? '1 degree of freedom' : `${count} degrees of freedom`),
+  coefficient: (power: number) => (power === 0 ? 'Constant' : `Coefficient of power ${power}`),
+  curveColumns: ['Term', 'Value', 'Standard error'],
+  minus: '\u2212',
+  percent: (value: string) => `${value} %`,
+} as const;

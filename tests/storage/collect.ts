@@ -1,0 +1,7 @@
+// Everything an asynchronous reader gives, as a list.
+
+export async function collect<T>(items: AsyncIterable<T>): Promise<readonly T[]> {
+  const collected: T[] = [];
+  for await (const item of items) collected.push(item);
+  return collected;
+}

@@ -1,0 +1,249 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type EntryCheck,
+  type EntryCheckContext,
+  entryChecks,
+} from '../../../../src/domain/calibration/entry-checks.ts';
+import type { RunSheet, RunSheetPoint } from '../../../../src/domain/calibration/run-sheet.ts';
+import type { Certificate, Gauge, LoadCell } from '../../../../src/domain/equipment/equipment.ts';
+import { ordinaryScatter, plainSheet, tenLevels, withPoint } from './sheet-of.ts';
+
+const certificate: Certificate = {
+  number: 'C-7',
+  loadCell: 'LC-1',
+  laboratory: 'a laboratory',
+  traceableTo: 'a national standard',
+  calibratedOn: '2025-06-01',
+  validUntil: '2026-06-01',
+  expandedUncertaintyPercent: 0.5,
+  coverageFactor: 2,
+};
+const gauge: Gauge = {
+  kind: 'gauge',
+  tag: 'G-1',
+  serial: '1',
+  display: 'dial',
+  fullScale: { value: 10000, unit: 'psi' },
+  graduation: { value: 100, unit: 'psi' },
+};
+const cell: LoadCell = { kind: 'load-cell', tag: 'LC-1', serial: '1', capacity: { value: 100, unit: 'kip' } };
+const found = (sheet: RunSheet, context: EntryCheckContext = {}): readonly EntryCheck[] => entryChecks(sheet, context);
+const only = (sheet: RunSheet, context: EntryCheckContext = {}): EntryCheck => {
+  const checks = found(sheet, context);
+  expect(checks).toHaveLength(1);
+  return checks[0] as EntryCheck;
+};
+const eachReading = (sheet: RunSheet, change: (point: RunSheetPoint, cycle: number) => RunSheetPoint): RunSheet => ({
+  ...sheet,
+  cycles: sheet.cycles.map(({ points }, cycle) => ({ points: points.map((point) => change(point, cycle)) })),
+});
+
+describe('entry checks', () => {
+  it('find nothing in an ordinary sheet, whatever is known of the parts', () => {
+    const context = {
+      certificate,
+      cell,
+      gauge,
+      pistonArea: { value: 12.9, unit: 'in2' },
+      today: '2026-03-02',
+    } as const;
+    expect(found(plainSheet(), context)).toEqual([]);
+    expect(found(plainSheet({ set: 'reading' }), context)).toEqual([]);
+  });
+
+  it('speak on a half-typed sheet and pass over what is not a number', () => {
+    const empty = plainSheet({ cycles: [] });
+    expect(only(empty)).toMatchObject({ code: 'too-few-points', where: 'cycles', weight: 'error' });
+    const typing = plainSheet({ cycles: [{ points: [{ direction: 'up', force: 10, reading: Number.NaN }] }] });
+    expect(only(typing).code).toBe('too-few-points');
+  });
+
+  it('name swapped digits of a reading and what would fit', () => {
+    // 5620 psi would stand near 70 kip; the sheet has 5620 + scatter there.
+    const typed = plainSheet().cycles[1]?.points[6];
+    expect(typed?.reading).toBe(5621);
+    expect(only(withPoint(plainSheet(), 1, 6, { reading: 6521 }))).toEqual({
+      code: 'digits-transposed',
+      message: 'Cycle 2, row 7: the reading 6521 psi does not fit the other points; 5621 would fit.',
+      where: 'cycles[1].points[6].reading',
+      weight: 'doubt',
+    });
+  });
+
+  it('do not offer swapped digits that would still miss the curve by more than 2 s', () => {
+    // 5646 would be 25 psi off, at a scatter of about 5 psi.
+    expect(only(withPoint(plainSheet(), 1, 6, { reading: 6546 })).code).toBe('outlier');
+  });
+
+  it('name swapped digits of a force', () => {
+    const sheet = eachReading(plainSheet(), (point) => ({
+      ...point,
+      force: point.force + 2.5,
+      reading: point.reading + 200,
+    }));
+    const check = only(withPoint(sheet, 0, 2, { force: 23.5 }));
+    expect(check).toMatchObject({ code: 'digits-transposed', where: 'cycles[0].points[2].force' });
+    expect(check.message).toContain('32.5 would fit');
+  });
+
+  it('name a reading in another unit and what it would be', () => {
+    const psi = plainSheet().cycles[2]?.points[4]?.reading ?? Number.NaN;
+    const bar = Math.round((psi / 14.5037738) * 10) / 10;
+    const check = only(withPoint(plainSheet(), 2, 4, { reading: bar }));
+    expect(check).toMatchObject({ code: 'unit-slip', where: 'cycles[2].points[4].reading', weight: 'error' });
+    expect(check.message).toContain(`${bar} bar would fit`);
+    const megapascal = Math.round((psi / 145.037738) * 100) / 100;
+    expect(only(withPoint(plainSheet(), 2, 4, { reading: megapascal })).message).toContain('MPa would fit');
+  });
+
+  it('name a force in another unit', () => {
+    const check = only(withPoint(plainSheet(), 2, 4, { force: 222.4 }));
+    expect(check).toMatchObject({ code: 'unit-slip', where: 'cycles[2].points[4].force' });
+    expect(check.message).toContain('222.4 kN would fit');
+  });
+
+  it('name a whole cycle in another unit once', () => {
+    const sheet = eachReading(plainSheet(), (point, cycle) =>
+      cycle === 1 ? { ...point, reading: Math.round(point.reading * 6.894757) } : point,
+    );
+    expect(only(sheet)).toMatchObject({ code: 'unit-slip', where: 'cycles[1]', weight: 'error' });
+    expect(only(sheet).message).toContain('kPa');
+  });
+
+  it('name a whole sheet in another unit from the area or from the gauge', () => {
+    const sheet = plainSheet({ units: { force: 'kip', reading: 'bar' } });
+    const byArea = only(sheet, { pistonArea: { value: 12.9, unit: 'in2' } });
+    expect(byArea).toMatchObject({ code: 'unit-slip', where: 'units.reading' });
+    expect(byArea.message).toContain('Readings in psi');
+    expect(only(sheet, { gauge })).toMatchObject({ code: 'unit-slip', where: 'units.reading' });
+    const forces = plainSheet({ units: { force: 'kN', reading: 'psi' } });
+    expect(only(forces, { pistonArea: { value: 12.9, unit: 'in2' } })).toMatchObject({ where: 'units.force' });
+    const nothingFits = only(plainSheet(), { pistonArea: { value: 7, unit: 'in2' } });
+    expect(nothingFits).toMatchObject({ code: 'load-efficiency', weight: 'doubt' });
+  });
+
+  it('name an outlier that no slip explains, with about what would fit', () => {
+    const check = only(withPoint(plainSheet(), 0, 4, { reading: 4190 }));
+    expect(check).toMatchObject({ code: 'outlier', where: 'cycles[0].points[4].reading', weight: 'doubt' });
+    expect(check.message).toMatch(/about 402\d psi would fit/);
+  });
+
+  it('find two outliers that would hide each other', () => {
+    const sheet = withPoint(withPoint(plainSheet(), 0, 4, { reading: 4190 }), 1, 4, { reading: 4188 });
+    expect(found(sheet).map(({ code, where }) => [code, where])).toEqual([
+      ['outlier', 'cycles[0].points[4].reading'],
+      ['outlier', 'cycles[1].points[4].reading'],
+    ]);
+  });
+
+  it('never call a deviation below 0.1 % an outlier', () => {
+    const exact = eachReading(plainSheet(), (point) => ({ ...point, reading: 80 * point.force + 20 }));
+    expect(found(withPoint(exact, 1, 5, { reading: 4824 }))).toEqual([]);
+    expect(only(withPoint(exact, 1, 5, { reading: 4826 })).code).toBe('outlier');
+  });
+
+  it('do not take the low levels of a gauge that is off zero for outliers', () => {
+    const sheet = eachReading(plainSheet(), (point) => ({ ...point, reading: point.reading + 900 }));
+    expect(found(sheet)).toEqual([]);
+  });
+
+  it('do not take ordinary scatter for outliers, however wide it is', () => {
+    const sheet = eachReading(plainSheet(), (point) => {
+      const line = 80 * point.force + 20;
+      return { ...point, reading: line + 8 * (point.reading - line) };
+    });
+    expect(found(sheet)).toEqual([]);
+  });
+
+  it('do not call slips what a single cycle of few levels shows with a gauge far off zero', () => {
+    const points = [20, 40, 60, 80, 100].map(
+      (force): RunSheetPoint => ({ direction: 'up', force, reading: 80 * force + 900 }),
+    );
+    expect(found(plainSheet({ cycles: [{ points }] }))).toEqual([]);
+  });
+
+  it('do not guess at a unit that differs by 2 %', () => {
+    const sheet = plainSheet({ units: { force: 'kip', reading: 'bar' } });
+    const reading = Math.round((sheet.cycles[1]?.points[6]?.reading ?? Number.NaN) / 0.980665);
+    expect(only(withPoint(sheet, 1, 6, { reading })).code).toBe('outlier');
+  });
+
+  it('name two readings in another unit one by one where the rest of their cycle fits', () => {
+    const inBar = (row: number) =>
+      Math.round((plainSheet().cycles[1]?.points[row]?.reading ?? Number.NaN) / 1.45037738) / 10;
+    const sheet = withPoint(withPoint(plainSheet(), 1, 4, { reading: inBar(4) }), 1, 7, { reading: inBar(7) });
+    expect(found(sheet).map(({ code, where }) => [code, where])).toEqual([
+      ['unit-slip', 'cycles[1].points[4].reading'],
+      ['unit-slip', 'cycles[1].points[7].reading'],
+    ]);
+  });
+
+  it('name a series that is out of order', () => {
+    const points = plainSheet().cycles[0]?.points ?? [];
+    const swapped = [
+      ...points.slice(0, 3),
+      ...[points[4], points[3]].flatMap((point) => point ?? []),
+      ...points.slice(5),
+    ];
+    const sheet = plainSheet({ cycles: [{ points: swapped }, ...plainSheet().cycles.slice(1)] });
+    expect(only(sheet)).toMatchObject({ code: 'not-rising', where: 'cycles[0].points[4].force', weight: 'doubt' });
+    const falling: RunSheetPoint[] = [60, 70].map((force) => ({ direction: 'down', force, reading: 80 * force + 90 }));
+    const down = plainSheet({ cycles: [{ points: [...points, ...falling] }, ...plainSheet().cycles.slice(1)] });
+    expect(only(down)).toMatchObject({ code: 'not-rising', where: 'cycles[0].points[11].force' });
+  });
+
+  it('name a zero that did not return, by more than one graduation where the gauge is known', () => {
+    const points = plainSheet().cycles[0]?.points ?? [];
+    const withZero = (reading: number) =>
+      plainSheet({
+        cycles: [{ points: [...points, { direction: 'down', force: 0, reading }] }, ...plainSheet().cycles.slice(1)],
+      });
+    expect(only(withZero(60))).toMatchObject({ code: 'zero-not-returned', where: 'cycles[0].points[10].reading' });
+    expect(found(withZero(20))).toEqual([]);
+    expect(found(withZero(100), { gauge })).toEqual([]);
+    expect(only(withZero(101), { gauge }).code).toBe('zero-not-returned');
+  });
+
+  it('name a certificate that is not valid on the day, and one that is missing', () => {
+    const late = plainSheet({ calibratedOn: '2026-06-02' });
+    expect(only(late, { certificate })).toMatchObject({
+      code: 'certificate-not-valid',
+      where: 'loadCell',
+      weight: 'error',
+    });
+    expect(found(plainSheet({ calibratedOn: '2026-06-01' }), { certificate })).toEqual([]);
+    expect(only(plainSheet({ loadCell: 'LC-1' }), { certificate: null }).message).toContain('LC-1 has no certificate');
+  });
+
+  it('name a day after today and a passive set-up', () => {
+    expect(only(plainSheet(), { today: '2026-03-01' })).toMatchObject({ code: 'day-in-future', where: 'calibratedOn' });
+    expect(only(plainSheet({ loading: 'passive' }))).toMatchObject({ code: 'passive-set-up', weight: 'error' });
+    expect(found(plainSheet({ loading: 'active' }))).toEqual([]);
+  });
+
+  it('name forces outside the window of the load cell, once each', () => {
+    const small = only(plainSheet(), { cell: { ...cell, capacity: { value: 290, unit: 'kip' } } });
+    expect(small).toMatchObject({ code: 'cell-low-range', where: 'cycles[0].points[0].force', weight: 'doubt' });
+    expect(small.message).toContain('6 such points');
+    const large = only(plainSheet(), { cell: { ...cell, capacity: { value: 444, unit: 'kN' } } });
+    expect(large).toMatchObject({ code: 'cell-above-capacity', where: 'cycles[0].points[9].force', weight: 'error' });
+  });
+
+  it('name a reading above the full scale of the gauge', () => {
+    const short = { ...gauge, fullScale: { value: 8000, unit: 'psi' } } as const;
+    expect(only(plainSheet(), { gauge: short })).toMatchObject({ code: 'above-gauge-span', weight: 'error' });
+  });
+
+  it('change nothing in the sheet', () => {
+    const sheet = withPoint(plainSheet(), 1, 6, { reading: 6521 });
+    const before = structuredClone(sheet);
+    found(sheet, { certificate, cell, gauge });
+    expect(sheet).toEqual(before);
+  });
+});
+
+describe('the scatter of the test sheets', () => {
+  it('has one value for each point', () => {
+    expect(ordinaryScatter).toHaveLength(3 * tenLevels.length);
+  });
+});

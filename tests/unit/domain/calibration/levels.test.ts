@@ -1,0 +1,120 @@
+import { describe, expect, it } from 'vitest';
+import { curveOfFit } from '../../../../src/domain/calibration/curve.ts';
+import { fitCalibration } from '../../../../src/domain/calibration/fit-calibration.ts';
+import { calibrationLevels, loadEfficiency } from '../../../../src/domain/calibration/levels.ts';
+import type { RunSheet, RunSheetPoint } from '../../../../src/domain/calibration/run-sheet.ts';
+import { fitPolynomial } from '../../../../src/domain/regression/fit-polynomial.ts';
+import { expectDigits } from '../../../expect-digits.ts';
+import { outcomeValue } from '../../../outcome-value.ts';
+import { plainSheet } from './sheet-of.ts';
+
+const units = { force: 'kN', reading: 'MPa' } as const;
+const because = 'worked by hand, in doubles';
+/** A curve of exactly 2 MPa per 10 kN, either way round. */
+const curveOf = (response: 'reading' | 'force') => {
+  const points = [100, 200, 300].map((force) =>
+    response === 'reading' ? { x: force, y: force / 5 } : { x: force / 5, y: force },
+  );
+  return curveOfFit(outcomeValue(fitPolynomial(points, 1)), response, units);
+};
+const point = (force: number, reading: number, direction: 'up' | 'down' = 'up'): RunSheetPoint => ({
+  direction,
+  force,
+  reading,
+});
+
+describe('levels of a calibration', () => {
+  it('are as ISO 7500-1 has them at a constant true force', () => {
+    const sheet: RunSheet = {
+      units,
+      set: 'force',
+      cycles: [
+        { points: [point(200, 40.4), point(200, 40.8, 'down')] },
+        { points: [point(200, 40), point(200, 40.6, 'down')] },
+        { points: [point(200, 40.2)] },
+      ],
+    };
+    const [level, ...others] = calibrationLevels(sheet, curveOf('reading'));
+    expect(others).toEqual([]);
+    // Forces the curve gives: 202, 200, 201 rising, 204 and 203 falling.
+    expect(level).toMatchObject({ set: 200, force: 200, count: 3, loadEfficiency: null });
+    expectDigits(level?.accuracyErrorPercent ?? Number.NaN, { certified: 0.5, digits: 11, because });
+    expectDigits(level?.repeatabilityPercent ?? Number.NaN, { certified: 1, digits: 11, because });
+    expectDigits(level?.reversibilityPercent ?? Number.NaN, { certified: 1.25, digits: 11, because });
+  });
+
+  it('are as ISO 7500-1 has them at a constant reading', () => {
+    const sheet: RunSheet = {
+      units,
+      set: 'reading',
+      cycles: [
+        { points: [point(198, 40), point(196, 40, 'down')] },
+        { points: [point(202, 40)] },
+        { points: [point(203, 40)] },
+      ],
+    };
+    const [level] = calibrationLevels(sheet, curveOf('force'));
+    // Fi = 200, mean F = 201: q = (200 - 201)/201, b = (203 - 198)/201, v = (201 - 196)/201.
+    expectDigits(level?.accuracyErrorPercent ?? Number.NaN, { certified: -100 / 201, digits: 11, because });
+    expectDigits(level?.repeatabilityPercent ?? Number.NaN, { certified: 500 / 201, digits: 11, because });
+    expectDigits(level?.reversibilityPercent ?? Number.NaN, { certified: 500 / 201, digits: 11, because });
+    expect(level?.set).toBe(40);
+  });
+
+  it('count settings within 1 % of each other as one level and leave out zero', () => {
+    const sheet: RunSheet = {
+      units,
+      set: 'force',
+      cycles: [
+        { points: [point(0, 0), point(150, 30), point(200, 40)] },
+        { points: [point(151, 30.2), point(202.1, 40.4)] },
+      ],
+    };
+    const levels = calibrationLevels(sheet, curveOf('reading'));
+    expect(levels.map(({ set, count }) => [set, count])).toEqual([
+      [150.5, 2],
+      [200, 1],
+      [202.1, 1],
+    ]);
+    expect(levels[1]?.repeatabilityPercent).toBeNull();
+    expect(levels[1]?.reversibilityPercent).toBeNull();
+  });
+
+  it('judge readings that scatter beyond the ends of the curve along its end', () => {
+    for (const [set, response] of [
+      ['force', 'reading'],
+      ['reading', 'force'],
+    ] as const) {
+      const sheet: RunSheet = { units, set, cycles: [{ points: [point(100, 19), point(300, 61)] }] };
+      const errors = calibrationLevels(sheet, curveOf(response)).map((level) => level.accuracyErrorPercent);
+      expectDigits(errors[0] ?? Number.NaN, { certified: -5, digits: 11, because });
+      expectDigits(errors[1] ?? Number.NaN, { certified: 5 / 3, digits: 11, because });
+    }
+  });
+
+  it('carry the load efficiency where the area is known', () => {
+    const sheet = plainSheet();
+    const { curve } = outcomeValue(fitCalibration(sheet, { degree: 1 }));
+    const levels = calibrationLevels(sheet, curve, { pistonArea: { value: 13, unit: 'in2' } });
+    expect(levels).toHaveLength(10);
+    for (const level of levels) {
+      expectDigits(level.loadEfficiency ?? Number.NaN, {
+        certified: (1000 * level.force) / (level.reading * 13),
+        digits: 12,
+        because: 'a pound is a psi times a square inch',
+      });
+    }
+  });
+});
+
+describe('load efficiency', () => {
+  it('is force over pressure times area in any units, and nothing at zero pressure', () => {
+    const area = { value: 50, unit: 'cm2' } as const;
+    expectDigits(loadEfficiency(95, 200, { force: 'kN', reading: 'bar' }, area) ?? Number.NaN, {
+      certified: 0.95,
+      digits: 12,
+      because,
+    });
+    expect(loadEfficiency(95, 0, { force: 'kN', reading: 'bar' }, area)).toBeNull();
+  });
+});

@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { twelveMonthsTwoPercent } from '../../../../src/domain/rules/twelve-months-two-percent.ts';
+import { columnFor, jackingForce, stressCeiling } from '../../../../src/domain/strand/jacking-force.ts';
+import { findStrand } from '../../../../src/domain/strand/strand-table.ts';
+import { force } from '../../../../src/domain/units/force.ts';
+import { convert } from '../../../../src/domain/units/quantity.ts';
+import { expectDigits } from '../../../expect-digits.ts';
+import { expectOk } from '../../../plant-at-work.ts';
+
+const half = expectOk(findStrand('1/2 in 270'));
+const six = expectOk(findStrand('0.6 in 270'));
+const rules = twelveMonthsTwoPercent;
+const roundings = { digits: 15, because: 'exact decimal; two roundings of a double' } as const;
+
+describe('the force one jack pulls', () => {
+  it('is the fraction of the breaking load: 0.75 of 0.6 in 270 is 43.95 kip', () => {
+    const pulled = jackingForce(six, 'in-pound', { fraction: 0.75, strands: 1 });
+    expect(pulled.unit).toBe('kip');
+    expectDigits(pulled.value, { certified: '43.95', ...roundings });
+  });
+
+  it('comes from the SI column by itself, not by conversion: 0.75 of 0.6 in 270 is 195.525 kN', () => {
+    const pulled = jackingForce(six, 'si', { fraction: 0.75, strands: 1 });
+    expect(pulled.unit).toBe('kN');
+    expectDigits(pulled.value, { certified: '195.525', ...roundings });
+    const converted = convert(force, jackingForce(six, 'in-pound', { fraction: 0.75, strands: 1 }), 'kN');
+    expect(Math.abs(converted - pulled.value)).toBeGreaterThan(0.02);
+  });
+
+  it('is taken times the strands the jack pulls together', () => {
+    const pulled = jackingForce(half, 'in-pound', { fraction: 0.75, strands: 12 });
+    expectDigits(pulled.value, { certified: '371.7', ...roundings });
+  });
+
+  it('is the breaking load itself at a fraction of 1', () => {
+    expect(jackingForce(half, 'si', { fraction: 1, strands: 1 })).toEqual({ value: 183.7, unit: 'kN' });
+  });
+});
+
+describe('the stress ceiling', () => {
+  it('is 0.80 of the breaking load: 33.04 kip for 1/2 in 270', () => {
+    const ceiling = stressCeiling(half, 'in-pound', { strands: 1, rules });
+    expect(ceiling.unit).toBe('kip');
+    expectDigits(ceiling.value, { certified: '33.04', ...roundings });
+  });
+
+  it('rises with the strands pulled together', () => {
+    expectDigits(stressCeiling(half, 'si', { strands: 4, rules }).value, { certified: '587.84', ...roundings });
+  });
+
+  it('is governed by the yield load where that fraction is the lesser', () => {
+    const strict = { ...rules, ceilingOfYield: { ...rules.ceilingOfYield, value: 0.85 } };
+    expectDigits(stressCeiling(half, 'in-pound', { strands: 1, rules: strict }).value, {
+      certified: '31.5945',
+      digits: 15,
+      because: '0.85 x 0.90 x 41.3 exactly; three roundings of a double',
+    });
+  });
+});
+
+describe('the column of the standard', () => {
+  it.each(['lbf', 'kip', 'short-tonf', 'long-tonf'] as const)('is in-pound for %s', (unit) => {
+    expect(columnFor(unit)).toBe('in-pound');
+  });
+
+  it.each(['N', 'kN', 'MN', 'kgf', 'tf'] as const)('is SI for %s', (unit) => {
+    expect(columnFor(unit)).toBe('si');
+  });
+});
