@@ -38,6 +38,7 @@ export const calibrationAnswer = calibrationLine.extend({
   certificate: certificateAnswer.nullable(),
   dueDate: z.string(),
   reviewHash: z.string(),
+  approvalNeedsNote: z.boolean().describe('It fails a rule, or an entry check found an error'),
 });
 export type CalibrationAnswer = z.infer<typeof calibrationAnswer>;
 

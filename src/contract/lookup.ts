@@ -42,7 +42,12 @@ export const lookupAnswer = z.object({
     .nullable(),
   uncertainty: z.object({ expanded: z.number(), k: z.number(), unit: z.string() }).nullable(),
   preload: z.object({ force: quantityAnswer, readingToSet: quantityAnswer }).nullable(),
-  doNotExceed: z.object({ reading: quantityAnswer, because: z.string() }).nullable(),
+  doNotExceed: z
+    .object({
+      reading: quantityAnswer,
+      because: z.enum(['stress-ceiling', 'jack-rating', 'gauge-span', 'calibrated-range']),
+    })
+    .nullable(),
   standing: standing.nullable(),
   because: z.string().nullable().describe('One sentence on why the pair stands as it does'),
   dueDate: z.string().nullable(),
@@ -71,7 +76,7 @@ export const lookupAnswer = z.object({
       display: z.enum(['dial', 'digital']),
       fullScale: quantityAnswer,
       graduation: quantityAnswer,
-      calibrated: z.object({ low: z.number(), high: z.number() }).nullable(),
+      calibrated: z.object({ low: z.number(), high: z.number() }).nullable().describe('In the unit of the full scale'),
     })
     .nullable(),
   warnings: z.array(warningAnswer),

@@ -24,7 +24,7 @@ export const ruleProfileAnswer = z.object({
   driftPercent: limit,
   dialWindowLow: limit,
   dialWindowHigh: limit,
-  graduationPercent: limit,
+  readableStepPercent: limit,
   cellWindowLow: limit,
   ceilingOfBreaking: limit,
   ceilingOfYield: limit,

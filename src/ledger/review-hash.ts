@@ -1,6 +1,7 @@
-// What an approver signs: one hash over exactly the sheet, the curve and the rules that were on the screen.
+// What an approver signs: one hash over exactly the sheet, the curve, the rules and the certificate that were on the screen.
 // The approval that carries it is `calibration-approved` in entry.ts.
 
+import type { Certificate } from '../domain/equipment/equipment.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
 import { canonicalText } from './canonical-bytes.ts';
 import type { Sha256 } from './hash-chain.ts';
@@ -15,16 +16,18 @@ export interface ReviewedCalibration {
   /** Hash of the rules-set entry in force; null while the shipped profile stands. */
   readonly rulesHash: string | null;
   readonly rules: RuleProfile;
+  /** The certificate of the load cell valid on the calibration day; null where there was none. */
+  readonly certificate: Certificate | null;
 }
 
 /**
  * Answers the hash of what was reviewed: SHA-256 of the UTF-8 bytes of the RFC 8785 text of
- * {"coefficients","degree","reviewed":"calibration/1","rules","rulesHash","runHash","response"}, members sorted.
- * The constant member keeps it from ever being taken for the hash of an entry. A later curve or rule gives another hash,
+ * {"certificate","coefficients","degree","reviewed":"calibration/1","rules","rulesHash","runHash","response"}, members sorted.
+ * The constant member keeps it from ever being taken for the hash of an entry. A later curve, rule or certificate gives another hash,
  * which is the problem `review-stale` when an approval still names the old one.
  */
 export function reviewHash(reviewed: ReviewedCalibration, sha256: Sha256): string {
-  const { runHash, response, degree, coefficients, rulesHash, rules } = reviewed;
+  const { runHash, response, degree, coefficients, rulesHash, rules, certificate } = reviewed;
   const text = canonicalText({
     reviewed: 'calibration/1',
     runHash,
@@ -33,6 +36,7 @@ export function reviewHash(reviewed: ReviewedCalibration, sha256: Sha256): strin
     coefficients,
     rulesHash,
     rules,
+    certificate,
   });
   return sha256(new TextEncoder().encode(text));
 }

@@ -4,7 +4,7 @@ import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { CalibrationRecord } from '../ledger/plant-state.ts';
 import { findCalibration } from './find-record.ts';
 import { judgeCalibration } from './judge-calibration.ts';
-import { type Actor, performAction } from './perform-action.ts';
+import { type Actor, commandLineActor, performAction } from './perform-action.ts';
 import type { Plant, Retry } from './plant.ts';
 
 interface By {
@@ -28,7 +28,7 @@ export function approveCalibration(
     decide: (at) => {
       const record = findUndecided(plant, number);
       if (!record.ok) return record;
-      if (record.value.enteredBy === by.actor.id) {
+      if ([by.actor.id, commandLineActor(by.actor.id).id].includes(record.value.enteredBy)) {
         return fail('approver-is-enterer', `${number} was entered by ${by.actor.id}; somebody else must approve it.`, {
           where: 'actor',
           needed: 'a person other than the one who entered the run sheet',
@@ -45,12 +45,16 @@ export function approveCalibration(
         });
       }
       const note = approval.note?.trim();
-      if (judged.value.verdict === 'fail' && (note ?? '').length < 5) {
-        return fail('field-missing', 'This calibration fails a rule; approving it needs a note that says why.', {
-          where: 'note',
-          needed: 'a note of at least five characters',
-          given: note ?? '',
-        });
+      if (judged.value.needsNote && (note ?? '').length < 5) {
+        return fail(
+          'field-missing',
+          'This calibration fails a rule or holds an error; approving it needs a note that says why.',
+          {
+            where: 'note',
+            needed: 'a note of at least five characters',
+            given: note ?? '',
+          },
+        );
       }
       const body = { reviewed: approval.reviewHash, ...(note ? { note } : {}) };
       return succeed([{ at, actor: by.actor.id, kind: 'calibration-approved/1', subject: record.value.number, body }]);

@@ -20,9 +20,10 @@ export function fitSheet(
   const fit = fitCalibration(sheet, options);
   if (!fit.ok) return fit;
   const { curve } = fit.value;
+  const asSet = options.set === undefined ? sheet : { ...sheet, set: options.set };
   const levels = calibrationLevels(sheet, curve, context);
   const acceptance = judgeAcceptance(sheet, curve, levels, rules, context);
-  return succeed(writeFit(fit.value, { levels, acceptance, checks: entryChecks(sheet, context) }));
+  return succeed(writeFit(fit.value, { levels, acceptance, checks: entryChecks(asSet, context) }));
 }
 
 /** Writes a fit and its judgement as every interface shows them. */

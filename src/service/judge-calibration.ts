@@ -29,6 +29,8 @@ export interface JudgedCalibration {
   readonly certificate: Certificate | null;
   readonly dueDate: PlantDay;
   readonly reviewHash: string;
+  /** Whether approving it needs a note that says why: it fails a rule, or an entry check found an error. */
+  readonly needsNote: boolean;
 }
 
 /** The parts a run sheet of a pair is judged against. */
@@ -106,13 +108,15 @@ export function judgeCalibration(plant: Plant, record: CalibrationRecord): Outco
     today: plant.today(),
     ...(cell === null ? {} : { cell }),
   });
+  const verdict = overallVerdict(acceptance);
   return succeed({
     record,
+    needsNote: verdict === 'fail' || checks.some(({ weight }) => weight === 'error'),
     fit,
     levels,
     checks,
     acceptance,
-    verdict: overallVerdict(acceptance),
+    verdict,
     certificate,
     dueDate: dueDate(record.calibratedOn, state.rules.intervalMonths.value),
     reviewHash: reviewHash(
@@ -123,6 +127,7 @@ export function judgeCalibration(plant: Plant, record: CalibrationRecord): Outco
         coefficients: fit.curve.fit.coefficients,
         rulesHash: state.rulesHash,
         rules: state.rules,
+        certificate,
       },
       plant.sha256,
     ),

@@ -2,7 +2,7 @@
 
 import type { z } from 'zod';
 import type { entryLine } from '../contract/calibration.ts';
-import { writeQuantity } from '../domain/units/write-quantity.ts';
+import { writeQuantityInFull } from '../domain/units/write-quantity.ts';
 import type { AnyLedgerEntry } from '../ledger/entry.ts';
 import type { Plant } from './plant.ts';
 
@@ -60,6 +60,6 @@ function summaryOf(entry: AnyLedgerEntry): string {
     case 'hold-lifted/1':
       return `Hold on pair ${subject} lifted: ${entry.body.reason}`;
     case 'reading-released/1':
-      return `${entry.body.name} released ${writeQuantity(entry.body.readingToSet)} for ${writeQuantity(entry.body.force)} on pair ${subject} (${entry.body.stops.join(', ')}): ${entry.body.reason}`;
+      return `${entry.body.name} released ${writeQuantityInFull(entry.body.readingToSet)} for ${writeQuantityInFull(entry.body.force)} on pair ${subject} (${entry.body.stops.join(', ')}): ${entry.body.reason}`;
   }
 }

@@ -73,6 +73,7 @@ export function lookUpSheet(
     standing: null,
     parted: false,
     onHold: false,
+    besides: [],
     acceptance: judgeAcceptance(sheet, curve, calibrationLevels(sheet, curve, {}), rules, {}),
     step: { value: stepOfReadings(fittedPoints(sheet)), unit: sheet.units.reading },
     rules,

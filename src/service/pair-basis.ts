@@ -3,9 +3,11 @@
 import type { PlantDay } from '../domain/dates/plant-day.ts';
 import { changeBetweenCalibrations } from '../domain/drift/between-calibrations.ts';
 import type { Certificate } from '../domain/equipment/equipment.ts';
+import { warningsOfStanding } from '../domain/lookup/judge-target.ts';
 import type { LookupBasis } from '../domain/lookup/lookup-basis.ts';
 import { readableStep } from '../domain/lookup/readable-reading.ts';
 import { judgeStanding, type StandingJudgement } from '../domain/lookup/standing.ts';
+import { type Warning, warn } from '../domain/lookup/warning.ts';
 import { type Outcome, succeed } from '../domain/problem.ts';
 import type { CalibrationRecord, PairRecord } from '../ledger/plant-state.ts';
 import { judgeCurve, partsOf } from './judge-calibration.ts';
@@ -66,10 +68,13 @@ export interface PairBasis {
 
 /** Answers what look-ups of a pair rest on at a day. */
 export function pairBasis(plant: Plant, record: PairRecord, on: PlantDay): Outcome<PairBasis> {
-  return plant.untilNextEntry(`basis ${on} ${record.pair.tag}`, () => computeBasis(plant, record, on));
+  const today = plant.today();
+  return plant.untilNextEntry(`basis ${today} ${on} ${record.pair.tag}`, () => computeBasis(plant, record, on, today));
 }
 
-function computeBasis(plant: Plant, record: PairRecord, on: PlantDay): Outcome<PairBasis> {
+function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: PlantDay): Outcome<PairBasis> {
+  const besides = on === today ? succeed([]) : warningsBesides(plant, record, on, today);
+  if (!besides.ok) return besides;
   const { pair } = record;
   const parts = partsOf(plant.state, { pair: pair.tag, loadCell: null, day: null });
   if (!parts.ok) return parts;
@@ -90,8 +95,22 @@ function computeBasis(plant: Plant, record: PairRecord, on: PlantDay): Outcome<P
       parted: pair.parted !== undefined && pair.parted.on <= on,
       onHold: record.hold !== null,
       acceptance: judged?.value.acceptance ?? [],
+      besides: besides.value,
       step: readableStep(parts.value.gauge),
       rules: plant.state.rules,
     },
   });
+}
+
+/**
+ * What a look-up as of another day says besides: that it is of another day, and, of a day gone by, whatever stands in the
+ * way of the pair today, so that nobody sets a gauge by asking for an earlier day.
+ */
+function warningsBesides(plant: Plant, record: PairRecord, on: PlantDay, today: PlantDay): Outcome<readonly Warning[]> {
+  const ofAnotherDay = warn('of-another-day', `As of ${on}, not of today, ${today}: do not set a gauge by it.`);
+  if (on > today) return succeed([ofAnotherDay]);
+  const now = pairBasis(plant, record, today);
+  if (!now.ok) return now;
+  const inTheWay = warningsOfStanding(now.value.basis).filter(({ weight }) => weight === 'refuse' || weight === 'stop');
+  return succeed([ofAnotherDay, ...inTheWay]);
 }

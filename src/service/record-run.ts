@@ -61,7 +61,7 @@ function checkSubmission(
   const pair = findPair(plant.state, sheet.pair, 'pair');
   if (!pair.ok) return pair;
   const { parted, formedOn, tag } = pair.value.pair;
-  if (parted !== undefined && parted.on <= sheet.calibratedOn) {
+  if (parted !== undefined && parted.on < sheet.calibratedOn) {
     return fail('pair-parted', `The pair ${tag} was parted on ${parted.on}: ${parted.reason}`, {
       where: 'pair',
       given: tag,

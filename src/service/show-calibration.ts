@@ -38,7 +38,7 @@ export function listCalibrations(plant: Plant, status: CalibrationRecord['status
 export function showCalibration(plant: Plant, record: CalibrationRecord): Outcome<CalibrationAnswer> {
   const judged = judgeCalibration(plant, record);
   if (!judged.ok) return judged;
-  const { fit, certificate, dueDate, reviewHash } = judged.value;
+  const { fit, certificate, dueDate, reviewHash, needsNote } = judged.value;
   const { cycles, ...sheet } = record.sheet;
   return succeed({
     ...calibrationLineOf(record),
@@ -49,5 +49,6 @@ export function showCalibration(plant: Plant, record: CalibrationRecord): Outcom
     certificate,
     dueDate,
     reviewHash,
+    approvalNeedsNote: needsNote,
   });
 }

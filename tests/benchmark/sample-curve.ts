@@ -65,6 +65,7 @@ export function lookupBasis(): LookupBasis {
     ),
     parted: false,
     onHold: false,
+    besides: [],
     acceptance: judgeAcceptance(thirtyPoints, curve, levels, rules, {}),
     step: { value: 50, unit: 'psi' },
     rules,

@@ -82,7 +82,7 @@ describe('the administrator', () => {
     await addButton(page).click();
     await page.getByText(`${technician.name} was added and signs in as ${technician.id}`).waitFor();
     expect(await page.getByLabel('Name', { exact: true }).inputValue()).toBe('');
-    expect(await page.getByText(technician.id, { exact: true }).count()).toBe(1);
+    await page.getByRole('listitem').filter({ hasText: technician.name }).filter({ hasText: technician.id }).waitFor();
     await page.getByText('Add a quality manager').waitFor();
 
     const { page: hers, context } = await openDesk(browser, server.url, telephone);

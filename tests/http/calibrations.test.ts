@@ -134,6 +134,34 @@ describe('deciding a calibration', () => {
     expect((await decide('approval', await signInAs(app, 'quade'), { reviewHash })).statusCode).toBe(200);
   });
 
+  it('asks for a note where the sheet holds an error, such as a machine that pushed the jack', async () => {
+    const { reviewHash, approvalNeedsNote } = (await submit({ loading: 'passive' })).json();
+    expect(approvalNeedsNote).toBe(true);
+    expect((await decide('approval', quality, { reviewHash })).json()).toMatchObject({
+      code: 'field-missing',
+      where: 'note',
+    });
+    const note = 'the maker calibrates it so; friction was added by hand';
+    expect((await decide('approval', quality, { reviewHash, note })).statusCode).toBe(200);
+  });
+
+  it('withholds the reading of a calibration whose load cell had no valid certificate', async () => {
+    const { reviewHash } = (await submit({ calibratedOn: '2026-01-05' })).json();
+    expect((await decide('approval', quality, { reviewHash })).statusCode).toBe(200);
+    const cellWithoutCertificate = { tag: 'LC-7', serial: '7', capacity: '60 kip' };
+    expect((await post('/api/load-cells', technician, cellWithoutCertificate)).statusCode).toBe(201);
+    const doubtful = (await submit({ loadCell: 'LC-7' })).json();
+    const note = 'certificate is on its way';
+    const approved = await post(`/api/calibrations/${doubtful.number}/approval`, quality, {
+      reviewHash: doubtful.reviewHash,
+      note,
+    });
+    expect(approved.statusCode).toBe(200);
+    const lookup = (await app.inject('/api/pairs/P-1/lookup?force=31%20kip')).json();
+    expect(lookup).toMatchObject({ status: 409, code: 'release-needed' });
+    expect(lookup.answer.warnings[0]).toMatchObject({ code: 'reference-in-doubt', weight: 'stop' });
+  });
+
   it('refuses a technician, and a second decision', async () => {
     const { reviewHash } = (await submit()).json();
     expect((await decide('approval', technician, { reviewHash })).json()).toMatchObject({ code: 'role-not-allowed' });

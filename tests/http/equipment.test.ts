@@ -117,14 +117,15 @@ describe('the page of a pair', () => {
     expect((await post('/api/pairs', { tag: 'P-3', jack: 'J-1', gauge: 'G-1' })).statusCode).toBe(201);
   });
 
-  it('shows a hold with who placed it, and refuses a second', async () => {
+  it('shows a hold with who placed it, refuses a second, and lets quality alone lift it', async () => {
     const reason = { reason: 'pointer off zero' };
     expect((await post('/api/pairs/P-1/hold', reason)).json()).toMatchObject({ standing: 'on-hold' });
     expect((await post('/api/pairs/P-1/hold', reason)).json()).toMatchObject({ status: 409, code: 'on-hold' });
     const page = pairPageAnswer.parse((await app.inject('/api/pairs/P-1')).json());
     expect(page.hold).toMatchObject({ reason: 'pointer off zero', placedBy: 'tess' });
-    expect((await post('/api/pairs/P-1/hold-lifting', { reason: 'zeroed' })).json()).toMatchObject({
-      standing: 'ready',
-    });
+    const lift = () => post('/api/pairs/P-1/hold-lifting', { reason: 'zeroed and checked' });
+    expect((await lift()).json()).toMatchObject({ status: 403, code: 'role-not-allowed' });
+    headers = await signInAs(app, 'quinn');
+    expect((await lift()).json()).toMatchObject({ standing: 'ready' });
   });
 });

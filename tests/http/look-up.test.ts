@@ -111,6 +111,13 @@ describe('GET /api/pairs/:tag/lookup', () => {
     expect(await refusal('force=31%20kip')).toMatchObject({ status: 409, code: 'pair-parted' });
   });
 
+  it('says that an answer is as of another day, and gives none as of a day before a hold or a parting', async () => {
+    const past = lookupAnswer.parse((await ask('force=31%20kip&on=2026-04-01')).json());
+    expect(past.warnings.map(({ code }) => code)).toContain('of-another-day');
+    expectOk(await partPair(work.plant, 'P-1', { reason: 'gauge replaced' }, { actor: people.quality, retry: null }));
+    expect(await refusal('force=31%20kip&on=2026-04-01')).toMatchObject({ code: 'pair-parted' });
+  });
+
   it('notes that a pair is due soon from sixty days before, the due day included', async () => {
     for (const [day, standing] of [
       ['2026-12-31', 'ready'],
@@ -147,6 +154,13 @@ describe('an overdue pair', () => {
     expect(page.entries[0]).toMatchObject({ kind: 'reading-released/1', actor: 'cal', subject: 'P-1' });
     expect(page.entries[0].summary).toContain('F. Foreman');
     expect((await ask('force=31%20kip')).statusCode).toBe(409);
+  });
+
+  it('stays withheld when somebody asks as of an earlier day', async () => {
+    const problem = await refusal('force=31%20kip&on=2026-06-01');
+    expect(problem).toMatchObject({ status: 409, code: 'release-needed' });
+    const codes = lookupAnswer.parse(problem.answer).warnings.map(({ code }) => code);
+    expect(codes).toEqual(expect.arrayContaining(['overdue', 'of-another-day']));
   });
 
   it('needs somebody who signed in, a name and a reason, and a role that may', async () => {

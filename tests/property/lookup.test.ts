@@ -68,6 +68,7 @@ const anyBasis = fc
       standing: null,
       parted: false,
       onHold: false,
+      besides: [],
       acceptance: [],
       step: readableStep(gauge),
       rules: twelveMonthsTwoPercent,

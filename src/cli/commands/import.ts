@@ -1,17 +1,16 @@
 // jackledger import: registers and run sheets from plain files into the ledger, each with its fate in words.
 
 import { parsePlantDay } from '../../domain/dates/plant-day.ts';
-import { fail, type Outcome, succeed } from '../../domain/problem.ts';
+import { succeed } from '../../domain/problem.ts';
 import { type ImportFate, importText } from '../../service/import-file.ts';
-import { type Actor, commandLineActor } from '../../service/perform-action.ts';
-import type { Plant } from '../../service/plant.ts';
-import { type Command, type CommandContext, readArguments, writeJson } from '../command.ts';
+import { commandLineActor } from '../../service/perform-action.ts';
+import { type Command, readArguments, writeJson } from '../command.ts';
 import { exitCodeOfProblem, exitCodes } from '../exit-code.ts';
 import { readFitOptions } from './fit.ts';
 
 const usage =
   'jackledger import PATH... [--pair TAG] [--on DATE] [--load-cell TAG] [--degree 1|2|3|auto --degree-reason TEXT] ' +
-  '[--by PERSON] [--ledger FILE] [--json]';
+  '[--ledger FILE] [--json]';
 
 interface FileFate extends ImportFate {
   readonly file: string;
@@ -29,7 +28,6 @@ export const importCommand: Command = {
       'load-cell': text,
       degree: text,
       'degree-reason': text,
-      by: text,
       ledger: text,
       json: { type: 'boolean' },
     } as const;
@@ -53,12 +51,11 @@ export const importCommand: Command = {
     if (!opened.ok) return opened;
     const { plant, close } = opened.value;
     try {
-      const actor = findActor(plant, values.by, context);
-      if (!actor.ok) return actor;
+      const actor = commandLineActor(context.userName);
       const fates: FileFate[] = [];
       for (const file of files.value) {
         const content = context.readFile(file);
-        const imported = content.ok ? await importText(plant, content.value, facts, { actor: actor.value }) : content;
+        const imported = content.ok ? await importText(plant, content.value, facts, { actor }) : content;
         if (imported.ok) fates.push(...imported.value.map((fate) => ({ file, ...fate })));
         else fates.push({ file, what: 'file', fate: 'refused', problem: imported.problem });
       }
@@ -71,18 +68,6 @@ export const importCommand: Command = {
     }
   },
 };
-
-function findActor(plant: Plant, by: string | undefined, context: CommandContext): Outcome<Actor> {
-  if (by === undefined) return succeed(commandLineActor(context.userName));
-  const person = plant.state.people.get(by);
-  if (person !== undefined) return succeed(person);
-  const people = [...plant.state.people.keys()].join(', ') || 'nobody yet';
-  return fail('unknown-person', `"${by}" does not work with this ledger.`, {
-    where: '--by',
-    needed: people,
-    given: by,
-  });
-}
 
 function writeFates(fates: readonly FileFate[]): string {
   const words = { recorded: 'recorded', 'known-already': 'known', refused: 'REFUSED' } as const;

@@ -39,8 +39,14 @@ export function judgeTarget(
   };
 }
 
-/** Warnings that depend on the pair alone. */
+/** Warnings that depend on the pair and the day alone. */
 export function warningsOfStanding(basis: LookupBasis): readonly Warning[] {
+  const own = warningsOfPair(basis);
+  const besides = basis.besides.filter((warning) => !own.some(({ code }) => code === warning.code));
+  return [...own, ...besides];
+}
+
+function warningsOfPair(basis: LookupBasis): readonly Warning[] {
   const { standing } = basis;
   const warnings: Warning[] = [];
   if (basis.parted) {
@@ -56,7 +62,10 @@ export function warningsOfStanding(basis: LookupBasis): readonly Warning[] {
     warnings.push(warn('on-hold', standing?.standing === 'on-hold' ? standing.because : 'The pair is on hold.'));
   }
   for (const result of basis.acceptance) {
-    if (result.verdict === 'fail') warnings.push(warn('acceptance-failed', result.message));
+    if (result.verdict === 'fail') {
+      const isDoubt = result.rule === 'certificate' && standing !== null;
+      warnings.push(warn(isDoubt ? 'reference-in-doubt' : 'acceptance-failed', result.message));
+    }
     if (result.verdict === 'conditional') warnings.push(warn('acceptance-conditional', result.message));
   }
   if (standing === null || basis.parted) return warnings;
@@ -119,13 +128,13 @@ export function warningsOfReading(basis: LookupBasis, curve: Curve, reading: num
       ),
     );
   }
-  const graduation = convert(pressure, gauge.graduation, gauge.fullScale.unit);
-  const coarse = (graduation / onGauge) * 100;
-  if (coarse > rules.graduationPercent.value) {
+  const coarse = (convert(pressure, basis.step, gauge.fullScale.unit) / onGauge) * 100;
+  if (coarse > rules.readableStepPercent.value) {
+    const step = writeQuantity(basis.step);
     warnings.push(
       warn(
         'graduation-too-coarse',
-        `One graduation is ${coarse.toFixed(1)} % of the reading; the limit is ${rules.graduationPercent.value} %.`,
+        `The smallest step that can be read, ${step}, is ${coarse.toFixed(1)} % of the reading; the limit is ${rules.readableStepPercent.value} %.`,
       ),
     );
   }

@@ -8,6 +8,7 @@ import type { ForceUnit } from '../units/force.ts';
 import type { PressureUnit } from '../units/pressure.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { StandingJudgement } from './standing.ts';
+import type { Warning } from './warning.ts';
 
 /** What a look-up rests on. A bare sheet has a curve and no jack, gauge, standing or certificate. */
 export interface LookupBasis {
@@ -19,6 +20,8 @@ export interface LookupBasis {
   readonly parted: boolean;
   readonly onHold: boolean;
   readonly acceptance: readonly AcceptanceResult[];
+  /** Warnings that hold besides those found here: of a look-up as of another day. */
+  readonly besides: readonly Warning[];
   /** The smallest step that can be set. */
   readonly step: Quantity<PressureUnit>;
   readonly rules: RuleProfile;

@@ -9,7 +9,8 @@ export const actions = [
   'register-equipment',
   'record-run',
   'decide-calibration',
-  'hold-pair',
+  'place-hold',
+  'lift-hold',
   'set-rules',
   'add-person',
 ] as const;
@@ -21,7 +22,8 @@ const allowed: Readonly<Record<Action, readonly Role[]>> = {
   'register-equipment': ['technician', 'quality', 'administrator'],
   'record-run': ['technician', 'quality'],
   'decide-calibration': ['quality'],
-  'hold-pair': ['technician', 'quality'],
+  'place-hold': ['crew', 'technician', 'quality', 'administrator'],
+  'lift-hold': ['quality'],
   'set-rules': ['quality', 'administrator'],
   'add-person': ['administrator'],
 };

@@ -36,8 +36,8 @@ export interface RuleProfile {
   /** Part of the gauge's full scale to work in. */
   readonly dialWindowLow: Limit;
   readonly dialWindowHigh: Limit;
-  /** Largest graduation, in % of the reading. */
-  readonly graduationPercent: Limit;
+  /** Largest step that can be read on the gauge, in % of the reading. */
+  readonly readableStepPercent: Limit;
   /** Part of the load cell's capacity it may be used in. */
   readonly cellWindowLow: Limit;
   /** Stress ceiling at the jack as a fraction of breaking load and of yield load; the lesser governs. */

@@ -46,10 +46,10 @@ export const twelveMonthsTwoPercent: RuleProfile = {
   },
   dialWindowLow: { value: 0.25, provenance: 'read', source: 'UFGS 02490' },
   dialWindowHigh: { value: 0.75, provenance: 'read', source: 'UFGS 02490' },
-  graduationPercent: {
+  readableStepPercent: {
     value: 2,
     provenance: 'house',
-    source: 'one graduation within the accuracy limit',
+    source: 'rounding to it costs at most half of the accuracy limit',
   },
   cellWindowLow: {
     value: 0.1,

@@ -10,13 +10,14 @@ const reviewed: ReviewedCalibration = {
   coefficients: [12.25, 161.3],
   rulesHash: null,
   rules: twelveMonthsTwoPercent,
+  certificate: null,
 };
 
 describe('reviewHash', () => {
   it('is the SHA-256 of the canonical text of what was reviewed', () => {
     const rules = { intervalMonths: { value: 12, source: 's', provenance: 'house' } };
     const small = { ...reviewed, rules: rules as unknown as ReviewedCalibration['rules'] };
-    const text = `{"coefficients":[12.25,161.3],"degree":1,"response":"reading","reviewed":"calibration/1","rules":{"intervalMonths":{"provenance":"house","source":"s","value":12}},"rulesHash":null,"runHash":"${'a'.repeat(64)}"}`;
+    const text = `{"certificate":null,"coefficients":[12.25,161.3],"degree":1,"response":"reading","reviewed":"calibration/1","rules":{"intervalMonths":{"provenance":"house","source":"s","value":12}},"rulesHash":null,"runHash":"${'a'.repeat(64)}"}`;
     expect(reviewHash(small, sha256)).toBe(sha256(Buffer.from(text, 'utf8')));
   });
 
@@ -25,6 +26,21 @@ describe('reviewHash', () => {
     ['direction of the fit', { response: 'force' }],
     ['degree', { degree: 2 }],
     ['coefficient in its last digit', { coefficients: [12.25, 161.30000000000004] }],
+    [
+      'certificate',
+      {
+        certificate: {
+          number: 'K-1',
+          loadCell: 'LC-1',
+          laboratory: 'Laboratory',
+          traceableTo: 'National standard of force',
+          calibratedOn: '2026-01-01',
+          validUntil: '2027-01-01',
+          expandedUncertaintyPercent: 0.3,
+          coverageFactor: 2,
+        },
+      },
+    ],
     ['rules entry', { rulesHash: 'c'.repeat(64) }],
     [
       'limit',

@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { twelveMonthsTwoPercent } from '../../../src/domain/rules/twelve-months-two-percent.ts';
 import { approveCalibration, rejectCalibration } from '../../../src/service/decide-calibration.ts';
 import { fileCertificate } from '../../../src/service/file-certificate.ts';
-import { findPair } from '../../../src/service/find-record.ts';
+import { findCalibration, findPair } from '../../../src/service/find-record.ts';
 import { judgeCalibration } from '../../../src/service/judge-calibration.ts';
 import { lookUpPair } from '../../../src/service/look-up.ts';
 import { standingOf } from '../../../src/service/pair-basis.ts';
@@ -127,7 +127,12 @@ describe('approving a calibration', () => {
       coverageFactor: 2,
     };
     expectOk(await fileCertificate(plant, 'LC-2', certificate, as(people.technician)));
-    expect(await approveCalibration(plant, number, approval, as(people.quality))).toMatchObject({ ok: true });
+    // The certificate is part of what was reviewed, so the review begins anew.
+    expect(await approveCalibration(plant, number, approval, as(people.quality))).toMatchObject({
+      problem: { code: 'review-stale' },
+    });
+    const { reviewHash } = expectOk(judgeCalibration(plant, expectOk(findCalibration(plant.state, number))));
+    expect(await approveCalibration(plant, number, { reviewHash }, as(people.quality))).toMatchObject({ ok: true });
   });
 
   it('happens once: neither approved again nor rejected after', async () => {

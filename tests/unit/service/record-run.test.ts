@@ -71,13 +71,13 @@ describe('submitting a run sheet', () => {
     expect(await at('2026-06-02T05:00:00.000Z')).toMatchObject({ ok: true });
   });
 
-  it('is refused from the day of a parting on, and taken for a day before it', async () => {
+  it('is refused from the day after a parting on, and taken for the day itself', async () => {
     const parting = { reason: 'gauge replaced', on: '2026-05-10' };
     expectOk(await partPair(plant, 'P-1', parting, by));
-    for (const calibratedOn of ['2026-05-10', '2026-05-20']) {
+    for (const calibratedOn of ['2026-05-11', '2026-05-20']) {
       await expectRefused(runSheet({ calibratedOn }), { code: 'pair-parted', where: 'pair' });
     }
-    expectOk(await record(runSheet({ calibratedOn: '2026-05-09' })));
+    expectOk(await record(runSheet({ calibratedOn: '2026-05-10' })));
   });
 
   it.each([

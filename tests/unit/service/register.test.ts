@@ -205,8 +205,10 @@ describe('a hold', () => {
     const held = expectOk(await placeHold(plant, 'p-1', 'dropped on bed 3', by));
     expect(held.hold).toEqual({ reason: 'dropped on bed 3', placedBy: 'tess', placedAt: plant.clock() });
     expect(await placeHold(plant, 'P-1', 'again', by)).toMatchObject({ problem: { code: 'on-hold' } });
-    expect(expectOk(await liftHold(plant, 'P-1', 'checked', by)).hold).toBeNull();
-    expect(await liftHold(plant, 'P-1', 'again', by)).toMatchObject({ problem: { code: 'field-invalid' } });
+    expect(await liftHold(plant, 'P-1', 'checked', by)).toMatchObject({ problem: { code: 'role-not-allowed' } });
+    const quality = { actor: people.quality, retry: null };
+    expect(expectOk(await liftHold(plant, 'P-1', 'checked', quality)).hold).toBeNull();
+    expect(await liftHold(plant, 'P-1', 'again', quality)).toMatchObject({ problem: { code: 'field-invalid' } });
     expect(await placeHold(plant, 'P-9', 'unknown', by)).toMatchObject({ problem: { code: 'unknown-pair' } });
   });
 

@@ -28,7 +28,7 @@ export function PairActions({ page }: { readonly page: PairPageAnswer }) {
   if (session.isPending) return null;
   const isHeld = page.hold !== null;
   const holding: PairAction = isHeld ? 'hold-lifting' : 'hold';
-  const mayHold = person !== null && mayDo(person.role, 'hold-pair');
+  const mayHold = person !== null && mayDo(person.role, isHeld ? 'lift-hold' : 'place-hold');
   const mayPart = person !== null && mayDo(person.role, 'register-equipment');
   return (
     <section className={styles.actions} aria-labelledby="actions-title">

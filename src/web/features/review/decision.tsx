@@ -56,7 +56,7 @@ function DecisionForm({ calibration, isOwn, readAgain }: DecisionFormProps) {
   const decision = useDecision(calibration);
   const approval = useForm({ defaultValues: { note: '' } });
   const rejection = useForm({ defaultValues: { reason: '' } });
-  const needsNote = calibration.fit.verdict === 'fail';
+  const needsNote = calibration.approvalNeedsNote;
   const sent = decision.variables?.kind;
   const isStale = decision.error instanceof ProblemError && decision.error.problem.code === 'review-stale';
   const noteProblem =

@@ -147,5 +147,5 @@ export const equipment = {
   reason: 'Reason',
   reasonNeeded: 'Give a reason of at least five characters.',
   cancel: 'Leave as it is',
-  holdMayNot: 'A technician or the quality manager holds a pair.',
+  holdMayNot: 'Everybody at the bed may put a pair on hold; the quality manager lifts a hold.',
 } as const;

@@ -8,7 +8,8 @@ const actions: Readonly<Record<Action, string>> = {
   'register-equipment': 'register equipment',
   'record-run': 'enter calibrations',
   'decide-calibration': 'approve or reject calibrations',
-  'hold-pair': 'put a pair on hold',
+  'place-hold': 'put a pair on hold',
+  'lift-hold': 'lift a hold',
   'set-rules': 'set the rules',
   'add-person': 'add people',
 };

@@ -63,6 +63,7 @@ export function basisOf(changes: Partial<LookupBasis> = {}): LookupBasis {
     standing: ready,
     parted: false,
     onHold: false,
+    besides: [],
     acceptance: [],
     step: { value: 50, unit: 'psi' },
     rules: twelveMonthsTwoPercent,

@@ -60,17 +60,15 @@ const cases: Readonly<Record<WarningCode, readonly [WarningWeight, LookupResult[
     () => ask({}, targetOf(31, 'kip', { ceiling: { value: 30, unit: 'kip' } })),
   ],
   overdue: ['stop', 'withheld', () => ask({ standing: overdue })],
+  'reference-in-doubt': ['stop', 'withheld', () => ask({ acceptance: [{ ...judged('fail'), rule: 'certificate' }] })],
+  'of-another-day': ['caution', 'given', () => ask({ besides: [warn('of-another-day', 'As of another day.')] })],
   drifting: ['caution', 'given', () => ask({ standing: { ...ready, standing: 'drifting', isDrifting: true } })],
   'outside-dial-window': [
     'caution',
     'given',
     () => ask({ gauge: { ...gauge, fullScale: { value: 5000, unit: 'psi' } } }),
   ],
-  'graduation-too-coarse': [
-    'caution',
-    'given',
-    () => ask({ gauge: { ...gauge, graduation: { value: 200, unit: 'psi' } } }),
-  ],
+  'graduation-too-coarse': ['caution', 'given', () => ask({ step: { value: 100, unit: 'psi' } })],
   'acceptance-failed': ['caution', 'given', () => ask({ acceptance: [judged('fail')] })],
   'acceptance-conditional': ['note', 'given', () => ask({ acceptance: [judged('conditional')] })],
   'due-soon': ['note', 'given', () => ask({ standing: { ...ready, standing: 'due-soon', isDueSoon: true } })],
@@ -102,10 +100,8 @@ describe('the warnings of a look-up', () => {
     }
   });
 
-  const fine = { gauge: { ...gauge, graduation: { value: 50, unit: 'psi' } } } as const;
-
   it('are none on a pair that has nothing against it', () => {
-    expect(ask(fine).warnings).toEqual([]);
+    expect(ask({}).warnings).toEqual([]);
   });
 
   it('come gravest first, and in their own order within a weight', () => {
@@ -136,7 +132,7 @@ describe('the warnings of a look-up', () => {
   });
 
   it('do not speak of a release where nothing was released', () => {
-    expect(ask(fine, targetOf(31), 'F. Foreman').warnings).toEqual([]);
+    expect(ask({}, targetOf(31), 'F. Foreman').warnings).toEqual([]);
   });
 
   it('give the reason of the hold only where the standing tells it', () => {

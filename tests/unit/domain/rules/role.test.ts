@@ -2,19 +2,20 @@ import { describe, expect, it } from 'vitest';
 import { type Action, actions, mayDo, type Role, roles, rolesFor } from '../../../../src/domain/rules/role.ts';
 
 const allowed: Readonly<Record<Role, readonly Action[]>> = {
-  crew: ['look-up', 'release-reading'],
-  technician: ['look-up', 'release-reading', 'register-equipment', 'record-run', 'hold-pair'],
+  crew: ['look-up', 'release-reading', 'place-hold'],
+  technician: ['look-up', 'release-reading', 'register-equipment', 'record-run', 'place-hold'],
   quality: [
     'look-up',
     'release-reading',
     'register-equipment',
     'record-run',
     'decide-calibration',
-    'hold-pair',
+    'place-hold',
+    'lift-hold',
     'set-rules',
   ],
   auditor: ['look-up'],
-  administrator: ['look-up', 'release-reading', 'register-equipment', 'set-rules', 'add-person'],
+  administrator: ['look-up', 'release-reading', 'register-equipment', 'place-hold', 'set-rules', 'add-person'],
 };
 
 describe('what a role may do', () => {

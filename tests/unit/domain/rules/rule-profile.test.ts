@@ -21,7 +21,7 @@ describe('the shipped rule profile', () => {
       driftPercent: 2,
       dialWindowLow: 0.25,
       dialWindowHigh: 0.75,
-      graduationPercent: 2,
+      readableStepPercent: 2,
       cellWindowLow: 0.1,
       ceilingOfBreaking: 0.8,
       ceilingOfYield: 0.94,
