@@ -69,7 +69,9 @@ export interface PairBasis {
 /** Answers what look-ups of a pair rest on at a day. */
 export function pairBasis(plant: Plant, record: PairRecord, on: PlantDay): Outcome<PairBasis> {
   const today = plant.today();
-  return plant.untilNextEntry(`basis ${today} ${on} ${record.pair.tag}`, () => computeBasis(plant, record, on, today));
+  return plant.untilNextEntry('bases', `${today} ${on} ${record.pair.tag}`, () =>
+    computeBasis(plant, record, on, today),
+  );
 }
 
 function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: PlantDay): Outcome<PairBasis> {

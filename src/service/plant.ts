@@ -50,20 +50,24 @@ export interface Plant extends PlantPorts {
   fitOf(record: CalibrationRecord): Outcome<CalibrationFit>;
   /** Computes something once for a key that names all it depends on; entries of the ledger never change. */
   once<T>(key: string, compute: () => T): T;
-  /** Computes something that depends on the key and the state; kept until the next entry. */
-  untilNextEntry<T>(key: string, compute: () => T): T;
+  /** Computes something that depends on the key and the state; kept on a shelf until the next entry. */
+  untilNextEntry<T>(shelf: Shelf, key: string, compute: () => T): T;
 }
 
 const utf8 = new TextEncoder();
 
-/** Results kept of one state: every pair of a large plant for a few days asked about. House rule. */
-const mostKept = 50_000;
+/**
+ * How much is kept of one state: the basis of every pair of a large plant, for a few days asked about, and the look-ups
+ * that pages ask again and again. A full shelf is emptied. House rule.
+ */
+const shelves = { bases: 50_000, 'look-ups': 5_000 } as const;
+type Shelf = keyof typeof shelves;
 
 /** Replays the ledger behind the ports. Problem: `ledger-broken`. */
 export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
   const { state, apply } = createReplay();
   const computed = new Map<string, unknown>();
-  const ofThisState = { seq: 0, computed: new Map<string, unknown>() };
+  const kept = { seq: 0, bases: new Map<string, unknown>(), 'look-ups': new Map<string, unknown>() };
 
   async function refresh(): Promise<Outcome<void>> {
     try {
@@ -105,12 +109,14 @@ export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
 
   const once = <T>(key: string, compute: () => T): T => computeOnce(computed, key, compute);
 
-  function untilNextEntry<T>(key: string, compute: () => T): T {
-    if (ofThisState.seq !== state.head.seq || ofThisState.computed.size > mostKept) {
-      ofThisState.seq = state.head.seq;
-      ofThisState.computed.clear();
+  function untilNextEntry<T>(shelf: Shelf, key: string, compute: () => T): T {
+    if (kept.seq !== state.head.seq) {
+      kept.seq = state.head.seq;
+      kept.bases.clear();
+      kept['look-ups'].clear();
     }
-    return computeOnce(ofThisState.computed, key, compute);
+    if (kept[shelf].size >= shelves[shelf]) kept[shelf].clear();
+    return computeOnce(kept[shelf], key, compute);
   }
 
   function today(): PlantDay {

@@ -22,11 +22,15 @@ const rounds = 5;
 async function loadedPlant(): Promise<Plant> {
   const storage = openMemoryStorage({ sha256 });
   const at = '2026-06-01T12:00:00.000Z';
-  const { jack, gauge } = lookupBasis();
-  if (jack === null || gauge === null) throw new Error('The basis of the benchmark has no parts.');
+  const { jack, gauge, certificate } = lookupBasis();
+  if (jack === null || gauge === null || certificate === null)
+    throw new Error('The basis of the benchmark has no parts.');
   const cell = { kind: 'load-cell', tag: 'LC-1', serial: '1', capacity: { value: 60, unit: 'kip' } } as const;
   const by = { at, actor: 'entering' };
-  const entries: NewEntry[] = [{ ...by, kind: 'equipment-registered/1', subject: 'LC-1', body: { equipment: cell } }];
+  const entries: NewEntry[] = [
+    { ...by, kind: 'equipment-registered/1', subject: 'LC-1', body: { equipment: cell } },
+    { ...by, kind: 'certificate-filed/1', subject: 'LC-1', body: { certificate } },
+  ];
   for (let index = 1; index <= pairCount; index += 1) {
     const [pair, jackTag, gaugeTag, calibration] = [`P-${index}`, `J-${index}`, `G-${index}`, `C-${index}`];
     const parts = [
@@ -109,37 +113,45 @@ export const httpLookUp: Benchmark = {
     await app.listen({ port: 0, host: '127.0.0.1' });
     const port = (app.server.address() as AddressInfo).port;
     const agent = new Agent({ keepAlive: true, maxSockets: connections });
-    const pathOf = (index: number) =>
-      `/api/pairs/P-${(index % askedPairs) * (pairCount / askedPairs) + 1}/lookup?force=31%20kip`;
-    const reply: unknown = JSON.parse(await ask(agent, port, pathOf(0)));
+    const tagOf = (index: number) => `P-${(index % askedPairs) * (pairCount / askedPairs) + 1}`;
+    const askedAgain = (index: number) => `/api/pairs/${tagOf(index)}/lookup?force=31%20kip`;
+    let target = 0;
+    const newTarget = (index: number) => {
+      target += 1;
+      return `/api/pairs/${tagOf(index)}/lookup?force=${(10 + (target % 399_989) / 10_000).toFixed(4)}%20kip`;
+    };
+    const reply: unknown = JSON.parse(await ask(agent, port, askedAgain(0)));
 
     const bare = Fastify();
     bare.get('/bare', async () => reply);
     await bare.listen({ port: 0, host: '127.0.0.1' });
     const barePort = (bare.server.address() as AddressInfo).port;
 
-    const ratios: number[] = [];
-    const rates: number[] = [];
-    // Turn by turn, so that a machine that slows down slows both; the first turn only warms up.
+    const shares: { readonly again: number[]; readonly anew: number[] } = { again: [], anew: [] };
+    const rates: { readonly again: number[]; readonly anew: number[] } = { again: [], anew: [] };
+    // Turn by turn, so that a machine that slows down slows all; the first turn only warms up.
     for (let round = 0; round <= rounds; round += 1) {
       const bareRate = await rate(agent, barePort, () => '/bare');
-      const lookupRate = await rate(agent, port, pathOf);
-      if (round > 0) {
-        ratios.push(lookupRate / bareRate);
-        rates.push(lookupRate);
-      }
+      const again = await rate(agent, port, askedAgain);
+      const anew = await rate(agent, port, newTarget);
+      if (round === 0) continue;
+      shares.again.push(again / bareRate);
+      shares.anew.push(anew / bareRate);
+      rates.again.push(again);
+      rates.anew.push(anew);
     }
     agent.destroy();
     await app.close();
     await bare.close();
-    const share = median(ratios) * 100;
-    return [
-      {
-        what: `HTTP look-up beside a bare route with the same reply, ${pairCount} pairs`,
-        measured: `${share.toFixed(0)} % (${median(rates).toFixed(0)}/s)`,
+    const figure = (what: string, kind: 'again' | 'anew') => {
+      const share = median(shares[kind]) * 100;
+      return {
+        what: `HTTP look-up beside a bare route, ${pairCount} pairs: ${what}`,
+        measured: `${share.toFixed(0)} % (${median(rates[kind]).toFixed(0)}/s)`,
         budget: 'at least 70 %',
         met: share >= 70,
-      },
-    ];
+      };
+    };
+    return [figure('asked again, as pages do every minute', 'again'), figure('a new target each time', 'anew')];
   },
 };

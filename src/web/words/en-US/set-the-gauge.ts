@@ -13,7 +13,7 @@ const doNotExceedBecause: Readonly<Record<DoNotExceed['because'], string>> = {
 const whatToDo = {
   'not-calibrated': 'Use another pair that is ready, or have this one calibrated.',
   'pair-parted': 'Use another pair that is ready. These two have to be calibrated together again.',
-  'on-hold': 'Use another pair. The hold is lifted by the technician or quality once its cause is settled.',
+  'on-hold': 'Use another pair. Quality lifts the hold once its cause is settled.',
   'outside-calibrated-range':
     'Check the strand and the force. If they are right, use a pair that is calibrated this far.',
   'above-jack-rating': 'Check the strand and the force. If they are right, use a larger jack.',
@@ -24,7 +24,7 @@ const whatToDo = {
 export const setTheGauge = {
   title: 'Set the gauge',
   choosePair: 'Choose the pair',
-  changePair: 'Change pair',
+  changePair: 'Change',
   noPairChosen: 'Which jack and gauge are on the strand?',
   noPairs: 'This plant has no pair yet. The technician forms one on the page Equipment.',
   pair: 'Pair',
