@@ -2,7 +2,6 @@
 
 import { createHash, randomBytes } from 'node:crypto';
 import type { RunSheet } from '../src/domain/calibration/run-sheet.ts';
-import type { Outcome } from '../src/domain/problem.ts';
 import { twelveMonthsTwoPercent } from '../src/domain/rules/twelve-months-two-percent.ts';
 import type { Person } from '../src/ledger/plant-state.ts';
 import { approveCalibration } from '../src/service/decide-calibration.ts';
@@ -14,6 +13,7 @@ import { recordRun } from '../src/service/record-run.ts';
 import { registerEquipment } from '../src/service/register-equipment.ts';
 import { openMemoryStorage } from '../src/storage/memory/open-storage.ts';
 import { sha256 } from '../src/storage/sha256.ts';
+import { outcomeValue } from './outcome-value.ts';
 
 export const people = {
   crew: { id: 'cal', name: 'Cal Crewman', role: 'crew' },
@@ -30,11 +30,6 @@ export interface PlantAtWork {
   readonly plant: Plant;
   /** Sets the clock to noon UTC of a day. */
   setDay(day: string): void;
-}
-
-export function expectOk<T>(outcome: Outcome<T>): T {
-  if (!outcome.ok) throw new Error(`${outcome.problem.code}: ${outcome.problem.message}`);
-  return outcome.value;
 }
 
 /** Reading = 10 psi + 145 psi per kip, with a small scatter that differs by cycle; 5 to 45 kip in nine levels. */
@@ -67,7 +62,7 @@ export function runSheet(facts: Partial<RunSheet> = {}, factor = 1): RunSheet {
 export async function emptyPlantAtWork(today = '2026-06-01'): Promise<PlantAtWork> {
   let instant = `${today}T18:00:00.000Z`;
   const storage = openMemoryStorage({ sha256 });
-  const plant = expectOk(
+  const plant = outcomeValue(
     await openPlant({
       ledger: storage.ledger,
       credentials: storage.credentials,
@@ -95,7 +90,7 @@ export async function plantAtWork(today = '2026-06-01'): Promise<PlantAtWork> {
   const { plant } = work;
   const at = plant.clock();
   const actor = 'jackledger';
-  expectOk(
+  outcomeValue(
     await plant.append(
       [
         {
@@ -135,7 +130,7 @@ export async function plantAtWork(today = '2026-06-01'): Promise<PlantAtWork> {
     pistonArea: '7 in2',
     strandsPulled: 1,
   } as const;
-  expectOk(await registerEquipment(plant, jack, by));
+  outcomeValue(await registerEquipment(plant, jack, by));
   const gauge = {
     kind: 'gauge',
     tag: 'G-1',
@@ -144,8 +139,10 @@ export async function plantAtWork(today = '2026-06-01'): Promise<PlantAtWork> {
     fullScale: '10000 psi',
     graduation: '100 psi',
   } as const;
-  expectOk(await registerEquipment(plant, gauge, by));
-  expectOk(await registerEquipment(plant, { kind: 'load-cell', tag: 'LC-1', serial: 'S3', capacity: '60 kip' }, by));
+  outcomeValue(await registerEquipment(plant, gauge, by));
+  outcomeValue(
+    await registerEquipment(plant, { kind: 'load-cell', tag: 'LC-1', serial: 'S3', capacity: '60 kip' }, by),
+  );
   const certificate = {
     number: 'K-1',
     laboratory: 'Laboratory of the Tests',
@@ -155,8 +152,8 @@ export async function plantAtWork(today = '2026-06-01'): Promise<PlantAtWork> {
     expandedUncertaintyPercent: 0.24,
     coverageFactor: 2,
   };
-  expectOk(await fileCertificate(plant, 'LC-1', certificate, by));
-  expectOk(await formPair(plant, { tag: 'P-1', jack: 'J-1', gauge: 'G-1' }, by));
+  outcomeValue(await fileCertificate(plant, 'LC-1', certificate, by));
+  outcomeValue(await formPair(plant, { tag: 'P-1', jack: 'J-1', gauge: 'G-1' }, by));
   work.setDay('2026-03-02');
   await calibrate(plant, runSheet());
   work.setDay(today);
@@ -165,14 +162,14 @@ export async function plantAtWork(today = '2026-06-01'): Promise<PlantAtWork> {
 
 /** Records a run sheet as the technician and approves it as quality. */
 export async function calibrate(plant: Plant, sheet: RunSheet): Promise<string> {
-  const recorded = expectOk(
+  const recorded = outcomeValue(
     await recordRun(plant, { sheet, degree: 'auto' }, { actor: people.technician, retry: null }),
   );
-  const judged = expectOk(judgeCalibration(plant, recorded));
+  const judged = outcomeValue(judgeCalibration(plant, recorded));
   const approval = {
     reviewHash: judged.reviewHash,
     ...(judged.verdict === 'fail' ? { note: 'accepted in a test' } : {}),
   };
-  expectOk(await approveCalibration(plant, recorded.number, approval, { actor: people.quality, retry: null }));
+  outcomeValue(await approveCalibration(plant, recorded.number, approval, { actor: people.quality, retry: null }));
   return recorded.number;
 }

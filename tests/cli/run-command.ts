@@ -1,7 +1,7 @@
 // Runs the command line as a person or a script would: its own process, its exit code, what it wrote where.
 
 import { spawn } from 'node:child_process';
-import { mkdtempSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 
@@ -14,8 +14,11 @@ export interface CommandResult {
   json(): unknown;
 }
 
+/** A folder for the tests of one file; removed when its process ends. */
 export function temporaryFolder(): string {
-  return mkdtempSync(join(tmpdir(), 'jackledger-test-'));
+  const folder = mkdtempSync(join(tmpdir(), 'jackledger-test-'));
+  process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
+  return folder;
 }
 
 export function runCommand(args: readonly string[], environment: Record<string, string> = {}): Promise<CommandResult> {

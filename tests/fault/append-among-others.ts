@@ -4,7 +4,7 @@
 import type { Problem } from '../../src/domain/problem.ts';
 import { sha256 } from '../../src/storage/sha256.ts';
 import { openSqliteStorage } from '../../src/storage/sqlite/open-storage.ts';
-import { outcomeValue } from '../storage/outcome-value.ts';
+import { outcomeValue } from '../outcome-value.ts';
 import { holdPlaced } from '../storage/plant-entries.ts';
 
 const [file, name, count] = process.argv.slice(2);

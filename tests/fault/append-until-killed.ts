@@ -5,7 +5,7 @@ import { writeSync } from 'node:fs';
 import type { NewEntry } from '../../src/ledger/entry.ts';
 import { sha256 } from '../../src/storage/sha256.ts';
 import { openSqliteStorage } from '../../src/storage/sqlite/open-storage.ts';
-import { outcomeValue } from '../storage/outcome-value.ts';
+import { outcomeValue } from '../outcome-value.ts';
 import { holdPlaced } from '../storage/plant-entries.ts';
 
 const [file] = process.argv.slice(2);

@@ -6,8 +6,8 @@ import { verifyLedger } from '../../src/ledger/verify.ts';
 import { sha256 } from '../../src/storage/sha256.ts';
 import { openSqliteLedgerStore } from '../../src/storage/sqlite/ledger-store.ts';
 import { openDatabase } from '../../src/storage/sqlite/open-database.ts';
+import { outcomeValue } from '../outcome-value.ts';
 import { collect } from '../storage/collect.ts';
-import { outcomeValue } from '../storage/outcome-value.ts';
 import { holdPlaced, runRecorded } from '../storage/plant-entries.ts';
 import { temporaryFolder } from '../storage/temporary-folder.ts';
 

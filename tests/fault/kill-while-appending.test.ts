@@ -9,8 +9,8 @@ import { expect, it } from 'vitest';
 import { verifyLedger } from '../../src/ledger/verify.ts';
 import { sha256 } from '../../src/storage/sha256.ts';
 import { openSqliteStorage } from '../../src/storage/sqlite/open-storage.ts';
+import { outcomeValue } from '../outcome-value.ts';
 import { collect } from '../storage/collect.ts';
-import { outcomeValue } from '../storage/outcome-value.ts';
 import { temporaryFolder } from '../storage/temporary-folder.ts';
 import { seededRandom } from './seeded-random.ts';
 

@@ -4,7 +4,8 @@ import { problemAnswer } from '../../src/contract/problem.ts';
 import type { App } from '../../src/http/app.ts';
 import { liftHold, placeHold } from '../../src/service/hold-pair.ts';
 import { partPair } from '../../src/service/part-pair.ts';
-import { expectOk, type PlantAtWork, people, plantAtWork } from '../plant-at-work.ts';
+import { outcomeValue } from '../outcome-value.ts';
+import { type PlantAtWork, people, plantAtWork } from '../plant-at-work.ts';
 import { signInAs, testApp } from './test-app.ts';
 
 let work: PlantAtWork;
@@ -103,18 +104,20 @@ describe('GET /api/pairs/:tag/lookup', () => {
 
   it('refuses a pair on hold until the hold is lifted, and a parted pair for good', async () => {
     const by = { actor: people.quality, retry: null };
-    expectOk(await placeHold(work.plant, 'P-1', 'dropped on bed 3', by));
+    outcomeValue(await placeHold(work.plant, 'P-1', 'dropped on bed 3', by));
     expect(await refusal('force=31%20kip')).toMatchObject({ status: 409, code: 'on-hold' });
-    expectOk(await liftHold(work.plant, 'P-1', 'checked against the master gauge', by));
+    outcomeValue(await liftHold(work.plant, 'P-1', 'checked against the master gauge', by));
     expect((await ask('force=31%20kip')).statusCode).toBe(200);
-    expectOk(await partPair(work.plant, 'P-1', { reason: 'gauge replaced' }, by));
+    outcomeValue(await partPair(work.plant, 'P-1', { reason: 'gauge replaced' }, by));
     expect(await refusal('force=31%20kip')).toMatchObject({ status: 409, code: 'pair-parted' });
   });
 
   it('says that an answer is as of another day, and gives none as of a day before a hold or a parting', async () => {
     const past = lookupAnswer.parse((await ask('force=31%20kip&on=2026-04-01')).json());
     expect(past.warnings.map(({ code }) => code)).toContain('of-another-day');
-    expectOk(await partPair(work.plant, 'P-1', { reason: 'gauge replaced' }, { actor: people.quality, retry: null }));
+    outcomeValue(
+      await partPair(work.plant, 'P-1', { reason: 'gauge replaced' }, { actor: people.quality, retry: null }),
+    );
     expect(await refusal('force=31%20kip&on=2026-04-01')).toMatchObject({ code: 'pair-parted' });
   });
 

@@ -10,8 +10,8 @@ import { entryOfRow } from '../../src/ledger/stored-row.ts';
 import { openMemoryStorage } from '../../src/storage/memory/open-storage.ts';
 import { sha256 } from '../../src/storage/sha256.ts';
 import { openSqliteStorage } from '../../src/storage/sqlite/open-storage.ts';
+import { outcomeValue } from '../outcome-value.ts';
 import { collect } from '../storage/collect.ts';
-import { outcomeValue } from '../storage/outcome-value.ts';
 import { ledgerHistory, rowsOfHistory } from './ledger-history.ts';
 
 describe('replay', () => {

@@ -12,7 +12,7 @@ import { verifyLedger } from '../../src/ledger/verify.ts';
 import { openMemoryStorage } from '../../src/storage/memory/open-storage.ts';
 import { sha256 } from '../../src/storage/sha256.ts';
 import { openSqliteStorage } from '../../src/storage/sqlite/open-storage.ts';
-import { outcomeValue } from '../storage/outcome-value.ts';
+import { outcomeValue } from '../outcome-value.ts';
 import { plantWithEveryKind } from '../storage/plant-entries.ts';
 import { ledgerHistory, rowsOfHistory } from './ledger-history.ts';
 

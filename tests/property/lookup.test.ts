@@ -14,7 +14,7 @@ import { type ForceUnit, force } from '../../src/domain/units/force.ts';
 import { type PressureUnit, pressure } from '../../src/domain/units/pressure.ts';
 import { convert } from '../../src/domain/units/quantity.ts';
 import { expectDigits } from '../expect-digits.ts';
-import { expectOk } from '../plant-at-work.ts';
+import { outcomeValue } from '../outcome-value.ts';
 
 const forceUnit = fc.constantFrom(...(Object.keys(force.factors) as ForceUnit[]));
 const pressureUnit = fc.constantFrom(...(Object.keys(pressure.factors) as PressureUnit[]));
@@ -61,7 +61,7 @@ const anyBasis = fc
       },
     };
     return {
-      curve: expectOk(fitCalibration(sheet, { degree: 'auto' })).curve,
+      curve: outcomeValue(fitCalibration(sheet, { degree: 'auto' })).curve,
       jack: null,
       gauge,
       certificate: null,

@@ -7,8 +7,8 @@ import { verifyLedger } from '../../src/ledger/verify.ts';
 import type { LedgerStore } from '../../src/storage/ledger-store.ts';
 import { sha256 } from '../../src/storage/sha256.ts';
 import type { Storage } from '../../src/storage/storage.ts';
+import { outcomeValue } from '../outcome-value.ts';
 import { collect } from './collect.ts';
-import { outcomeValue } from './outcome-value.ts';
 import {
   approval,
   holdPlaced,

@@ -9,8 +9,8 @@ import { sha256 } from '../../src/storage/sha256.ts';
 import { openDatabase } from '../../src/storage/sqlite/open-database.ts';
 import { openSqliteStorage } from '../../src/storage/sqlite/open-storage.ts';
 import type { Storage } from '../../src/storage/storage.ts';
+import { outcomeValue } from '../outcome-value.ts';
 import { collect } from './collect.ts';
-import { outcomeValue } from './outcome-value.ts';
 import { approval, holdPlaced, plantWithEveryKind, runRecorded } from './plant-entries.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 

@@ -6,7 +6,7 @@ import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import { makeLedgerFile } from '../../src/storage/sqlite/make-ledger-file.ts';
 import { type OpenMode, openDatabase } from '../../src/storage/sqlite/open-database.ts';
-import { outcomeValue } from './outcome-value.ts';
+import { outcomeValue } from '../outcome-value.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const modes: readonly OpenMode[] = ['create', 'existing', 'read-only'];

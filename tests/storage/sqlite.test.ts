@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { afterAll } from 'vitest';
 import { sha256 } from '../../src/storage/sha256.ts';
 import { openSqliteStorage } from '../../src/storage/sqlite/open-storage.ts';
+import { outcomeValue } from '../outcome-value.ts';
 import { ledgerStoreContract } from './ledger-store.contract.ts';
-import { outcomeValue } from './outcome-value.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'jackledger-'));
 let files = 0;

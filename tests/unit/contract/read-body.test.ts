@@ -5,7 +5,8 @@ import { certificateBody, gaugeBody, jackBody, pairBody, reasonBody } from '../.
 import { lookupQuery, releaseBody } from '../../../src/contract/lookup.ts';
 import { dueQuery, openingBody, personBody } from '../../../src/contract/plant.ts';
 import { readBody } from '../../../src/contract/read-body.ts';
-import { expectOk, runSheet } from '../../plant-at-work.ts';
+import { outcomeValue } from '../../outcome-value.ts';
+import { runSheet } from '../../plant-at-work.ts';
 
 const jack = { tag: 'J-1', serial: 'S1', ratedForce: '50 kip', pistonArea: { value: 7, unit: 'in2' } };
 const certificate = {
@@ -25,31 +26,31 @@ const opening = {
 
 describe('a body at the edge', () => {
   it('is read with what was left out filled in', () => {
-    expect(expectOk(readBody(jackBody, jack))).toEqual({ ...jack, strandsPulled: 1 });
-    expect(expectOk(readBody(certificateBody, certificate))).toEqual({ ...certificate, coverageFactor: 2 });
+    expect(outcomeValue(readBody(jackBody, jack))).toEqual({ ...jack, strandsPulled: 1 });
+    expect(outcomeValue(readBody(certificateBody, certificate))).toEqual({ ...certificate, coverageFactor: 2 });
     expect(
-      expectOk(readBody(gaugeBody, { tag: 'G', serial: '1', fullScale: '1 bar', graduation: '1 bar' })),
+      outcomeValue(readBody(gaugeBody, { tag: 'G', serial: '1', fullScale: '1 bar', graduation: '1 bar' })),
     ).toMatchObject({ display: 'dial' });
   });
 
   it('keeps no space around tags and days', () => {
     expect(
-      expectOk(readBody(pairBody, { tag: ' P-1 ', jack: 'J-1 ', gauge: ' G-1', formedOn: ' 2026-01-05' })),
+      outcomeValue(readBody(pairBody, { tag: ' P-1 ', jack: 'J-1 ', gauge: ' G-1', formedOn: ' 2026-01-05' })),
     ).toEqual({
       tag: 'P-1',
       jack: 'J-1',
       gauge: 'G-1',
       formedOn: '2026-01-05',
     });
-    expect(expectOk(readBody(certificateBody, { ...certificate, validUntil: '2027-01-02\n' })).validUntil).toBe(
+    expect(outcomeValue(readBody(certificateBody, { ...certificate, validUntil: '2027-01-02\n' })).validUntil).toBe(
       '2027-01-02',
     );
-    expect(expectOk(readBody(lookupQuery, { on: ' 2026-06-01 ' })).on).toBe('2026-06-01');
+    expect(outcomeValue(readBody(lookupQuery, { on: ' 2026-06-01 ' })).on).toBe('2026-06-01');
   });
 
   it('takes a tag that is also the name of a member of every object, as the plain text it is', () => {
     for (const tag of ['constructor', 'toString', 'valueOf']) {
-      expect(expectOk(readBody(jackBody, { ...jack, tag })).tag).toBe(tag);
+      expect(outcomeValue(readBody(jackBody, { ...jack, tag })).tag).toBe(tag);
     }
   });
 

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { readRunSheet } from '../../../src/contract/read-run-sheet.ts';
 import { csvCell, readMeasured, writeRunSheetCsv } from '../../../src/contract/run-sheet-csv.ts';
 import type { RunSheet } from '../../../src/domain/calibration/run-sheet.ts';
-import { expectOk, runSheet } from '../../plant-at-work.ts';
+import { outcomeValue } from '../../outcome-value.ts';
+import { runSheet } from '../../plant-at-work.ts';
 
 const header = 'run,direction,force (kip),reading (psi)\n';
 const two = `${header}1,up,5,800\n1,up,10,1600\n`;
@@ -57,12 +58,12 @@ describe('a run sheet as CSV', () => {
   });
 
   it('keeps the cycles apart by the name of the run, in the order they come', () => {
-    const sheet = expectOk(readRunSheet(`${header}B,up,5,1\nA,up,6,2\nB,down,7,3\n`));
+    const sheet = outcomeValue(readRunSheet(`${header}B,up,5,1\nA,up,6,2\nB,down,7,3\n`));
     expect(sheet.cycles.map(({ points }) => points.map(({ force }) => force))).toEqual([[5, 7], [6]]);
   });
 
   it('keeps zero, and readings that are no whole number, as typed', () => {
-    const sheet = expectOk(readRunSheet(`${header}1,up,0,0\n1,up,0.1,1e-3\n`));
+    const sheet = outcomeValue(readRunSheet(`${header}1,up,0,0\n1,up,0.1,1e-3\n`));
     expect(sheet.cycles[0]?.points.map(({ force, reading }) => [force, reading])).toEqual([
       [0, 0],
       [0.1, 0.001],
@@ -175,13 +176,13 @@ describe('a run sheet written as CSV', () => {
     'ends with a comma,',
   ])('reads back with the same note: %j', (note) => {
     const sheet = { ...runSheet(), note };
-    const back = expectOk(readRunSheet(writeRunSheetCsv(sheet)));
+    const back = outcomeValue(readRunSheet(writeRunSheetCsv(sheet)));
     expect(back).toEqual({ ...sheet, note: note.replaceAll(/\s+/g, ' ').replace(/,+$/, '') });
   });
 
   it('puts a note of several lines on one, so that it cannot pass for points', () => {
     const sheet = { ...runSheet(), note: 'first line\n1,up,99,9999\r\n# pair: P-9' };
-    const back = expectOk(readRunSheet(writeRunSheetCsv(sheet)));
+    const back = outcomeValue(readRunSheet(writeRunSheetCsv(sheet)));
     expect(back).toEqual({ ...sheet, note: 'first line 1,up,99,9999 # pair: P-9' });
   });
 });

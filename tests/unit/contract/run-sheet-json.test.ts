@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { readRunSheet } from '../../../src/contract/read-run-sheet.ts';
 import { readRunSheetBody, readRunSheetJson, runSheetFormat } from '../../../src/contract/run-sheet-json.ts';
-import { expectOk, runSheet } from '../../plant-at-work.ts';
+import { outcomeValue } from '../../outcome-value.ts';
+import { runSheet } from '../../plant-at-work.ts';
 
 const point = { direction: 'up', force: 5, reading: 800 };
 const body = { units: { force: 'kip', reading: 'psi' }, cycles: [{ points: [point] }] };
@@ -26,12 +27,12 @@ describe('a run sheet as JSON', () => {
   });
 
   it('takes units in their common spellings and keeps the symbol', () => {
-    const sheet = expectOk(readRunSheetBody({ ...body, units: { force: 'KN', reading: 'kg/cm²' } }));
+    const sheet = outcomeValue(readRunSheetBody({ ...body, units: { force: 'KN', reading: 'kg/cm²' } }));
     expect(sheet.units).toEqual({ force: 'kN', reading: 'kgf/cm2' });
   });
 
   it('keeps no space around a day, a tag or a load cell', () => {
-    const sheet = expectOk(
+    const sheet = outcomeValue(
       readRunSheetBody({ ...body, calibratedOn: ' 2026-03-02 ', pair: ' P-1', loadCell: 'LC-1\t' }),
     );
     expect(sheet).toMatchObject({ calibratedOn: '2026-03-02', pair: 'P-1', loadCell: 'LC-1' });
@@ -40,7 +41,7 @@ describe('a run sheet as JSON', () => {
   it('passes over members it does not know, those of every object among them', () => {
     const text = `{"__proto__":{"set":"force"},"constructor":1,"units":{"force":"kip","reading":"psi"},
       "cycles":[{"points":[{"direction":"up","force":5,"reading":800,"__proto__":{"force":9}}]}]}`;
-    const sheet = expectOk(readRunSheetJson(text));
+    const sheet = outcomeValue(readRunSheetJson(text));
     expect(sheet).toEqual(body);
     expect('set' in sheet).toBe(false);
   });

@@ -10,7 +10,8 @@ import type { Actor } from '../../../src/service/perform-action.ts';
 import type { Plant } from '../../../src/service/plant.ts';
 import { recordRun } from '../../../src/service/record-run.ts';
 import { registerEquipment } from '../../../src/service/register-equipment.ts';
-import { expectOk, people, plantAtWork, runSheet } from '../../plant-at-work.ts';
+import { outcomeValue } from '../../outcome-value.ts';
+import { people, plantAtWork, runSheet } from '../../plant-at-work.ts';
 
 let plant: Plant;
 beforeEach(async () => {
@@ -29,17 +30,17 @@ const failing = runSheet({
 });
 
 async function submit(sheet = runSheet({ calibratedOn: '2026-05-20' }), actor: Actor = people.technician) {
-  const record = expectOk(await recordRun(plant, { sheet, degree: 'auto' }, as(actor)));
-  const judged = expectOk(judgeCalibration(plant, record));
+  const record = outcomeValue(await recordRun(plant, { sheet, degree: 'auto' }, as(actor)));
+  const judged = outcomeValue(judgeCalibration(plant, record));
   return { number: record.number, judged, approval: { reviewHash: judged.reviewHash } };
 }
 
 describe('approving a calibration', () => {
   it('puts it in force, with who approved it and when', async () => {
     const { number, approval } = await submit();
-    const approved = expectOk(await approveCalibration(plant, number, approval, as(people.quality)));
+    const approved = outcomeValue(await approveCalibration(plant, number, approval, as(people.quality)));
     expect(approved).toMatchObject({ status: 'approved', decidedBy: 'quinn', decidedAt: plant.clock() });
-    expect(expectOk(lookUpPair(plant, 'P-1', { force: '31 kip' }, null)).calibration?.number).toBe(number);
+    expect(outcomeValue(lookUpPair(plant, 'P-1', { force: '31 kip' }, null)).calibration?.number).toBe(number);
   });
 
   it('takes somebody else than the one who entered it, whatever the role', async () => {
@@ -73,11 +74,13 @@ describe('approving a calibration', () => {
       accuracyPercent: { ...twelveMonthsTwoPercent.accuracyPercent, value: 1 },
     };
     const entry = { kind: 'rules-set/1', subject: profile.name, body: { profile, reason: 'stricter' } } as const;
-    expectOk(await plant.append([{ at: plant.clock(), actor: 'ada', ...entry }], null));
+    outcomeValue(await plant.append([{ at: plant.clock(), actor: 'ada', ...entry }], null));
     const refused = await approveCalibration(plant, number, approval, as(people.quality));
     expect(refused).toMatchObject({ ok: false, problem: { code: 'review-stale', given: approval.reviewHash } });
-    const record = expectOk(findPair(plant.state, 'P-1'));
-    const judged = expectOk(judgeCalibration(plant, plant.state.calibrations.get(record.calibrations.at(-1) ?? '')!));
+    const record = outcomeValue(findPair(plant.state, 'P-1'));
+    const judged = outcomeValue(
+      judgeCalibration(plant, plant.state.calibrations.get(record.calibrations.at(-1) ?? '')!),
+    );
     expect(refused.ok ? null : refused.problem.needed).toBe(judged.reviewHash);
     expect(
       await approveCalibration(plant, number, { reviewHash: judged.reviewHash }, as(people.quality)),
@@ -102,15 +105,15 @@ describe('approving a calibration', () => {
       });
     }
     const note = ' accepted for piling only ';
-    const approved = expectOk(await approveCalibration(plant, number, { ...approval, note }, as(people.quality)));
+    const approved = outcomeValue(await approveCalibration(plant, number, { ...approval, note }, as(people.quality)));
     expect(approved.decisionNote).toBe('accepted for piling only');
-    const { warnings } = expectOk(lookUpPair(plant, 'P-1', { force: '31 kip' }, null));
+    const { warnings } = outcomeValue(lookUpPair(plant, 'P-1', { force: '31 kip' }, null));
     expect(warnings.map(({ code }) => code)).toContain('acceptance-failed');
   });
 
   it('of one whose load cell had no valid certificate that day needs a note, until the certificate is filed', async () => {
     const cell = { kind: 'load-cell', tag: 'LC-2', serial: 'S4', capacity: '60 kip' } as const;
-    expectOk(await registerEquipment(plant, cell, as(people.technician)));
+    outcomeValue(await registerEquipment(plant, cell, as(people.technician)));
     const { number, judged, approval } = await submit(runSheet({ calibratedOn: '2026-05-20', loadCell: 'LC-2' }));
     expect(judged.certificate).toBeNull();
     expect(judged.checks.map(({ code }) => code)).toContain('certificate-not-valid');
@@ -126,18 +129,18 @@ describe('approving a calibration', () => {
       expandedUncertaintyPercent: 0.2,
       coverageFactor: 2,
     };
-    expectOk(await fileCertificate(plant, 'LC-2', certificate, as(people.technician)));
+    outcomeValue(await fileCertificate(plant, 'LC-2', certificate, as(people.technician)));
     // The certificate is part of what was reviewed, so the review begins anew.
     expect(await approveCalibration(plant, number, approval, as(people.quality))).toMatchObject({
       problem: { code: 'review-stale' },
     });
-    const { reviewHash } = expectOk(judgeCalibration(plant, expectOk(findCalibration(plant.state, number))));
+    const { reviewHash } = outcomeValue(judgeCalibration(plant, outcomeValue(findCalibration(plant.state, number))));
     expect(await approveCalibration(plant, number, { reviewHash }, as(people.quality))).toMatchObject({ ok: true });
   });
 
   it('happens once: neither approved again nor rejected after', async () => {
     const { number, approval } = await submit();
-    expectOk(await approveCalibration(plant, number, approval, as(people.quality)));
+    outcomeValue(await approveCalibration(plant, number, approval, as(people.quality)));
     const given = { ok: false, problem: { code: 'already-decided', given: 'approved' } };
     expect(await approveCalibration(plant, number, approval, as(people.otherQuality))).toMatchObject(given);
     expect(await rejectCalibration(plant, number, 'second thoughts', as(people.otherQuality))).toMatchObject(given);
@@ -150,7 +153,7 @@ describe('approving a calibration', () => {
         problem: { code: 'unknown-calibration', given: unknown },
       });
     }
-    const approved = expectOk(await approveCalibration(plant, number.toLowerCase(), approval, as(people.quality)));
+    const approved = outcomeValue(await approveCalibration(plant, number.toLowerCase(), approval, as(people.quality)));
     expect(approved.number).toBe(number);
   });
 });
@@ -158,9 +161,9 @@ describe('approving a calibration', () => {
 describe('rejecting a calibration', () => {
   it('keeps it with the reason, and out of force', async () => {
     const { number, approval } = await submit();
-    const rejected = expectOk(await rejectCalibration(plant, number, 'cell was not warm', as(people.quality)));
+    const rejected = outcomeValue(await rejectCalibration(plant, number, 'cell was not warm', as(people.quality)));
     expect(rejected).toMatchObject({ status: 'rejected', decidedBy: 'quinn', decisionNote: 'cell was not warm' });
-    expect(expectOk(lookUpPair(plant, 'P-1', { force: '31 kip' }, null)).calibration?.number).toBe('C-0001');
+    expect(outcomeValue(lookUpPair(plant, 'P-1', { force: '31 kip' }, null)).calibration?.number).toBe('C-0001');
     expect(await approveCalibration(plant, number, approval, as(people.otherQuality))).toMatchObject({
       problem: { code: 'already-decided', given: 'rejected' },
     });
@@ -170,10 +173,11 @@ describe('rejecting a calibration', () => {
 describe('the calibration in force', () => {
   const approve = async (calibratedOn: string): Promise<string> => {
     const { number, approval } = await submit(runSheet({ calibratedOn }));
-    expectOk(await approveCalibration(plant, number, approval, as(people.quality)));
+    outcomeValue(await approveCalibration(plant, number, approval, as(people.quality)));
     return number;
   };
-  const inForce = (on: string) => expectOk(lookUpPair(plant, 'P-1', { force: '31 kip', on }, null)).calibration?.number;
+  const inForce = (on: string) =>
+    outcomeValue(lookUpPair(plant, 'P-1', { force: '31 kip', on }, null)).calibration?.number;
 
   it('is the one of the latest day, however late an older one was entered', async () => {
     const newer = await approve('2026-05-20');
@@ -189,15 +193,15 @@ describe('the calibration in force', () => {
 
   it('never is one that still waits, and the due day follows the one in force', async () => {
     await submit(runSheet({ calibratedOn: '2026-05-20' }));
-    const record = expectOk(findPair(plant.state, 'P-1'));
+    const record = outcomeValue(findPair(plant.state, 'P-1'));
     expect(standingOf(plant, record, '2026-06-01').dueDate).toBe('2027-03-02');
     expect(inForce('2026-06-01')).toBe('C-0001');
   });
 
   it('drifts where the one before gave another force by more than the limit', async () => {
     const { number, approval } = await submit(runSheet({ calibratedOn: '2026-05-20' }, 1.03));
-    expectOk(await approveCalibration(plant, number, { ...approval, note: 'as found' }, as(people.quality)));
-    const record = expectOk(findPair(plant.state, 'P-1'));
+    outcomeValue(await approveCalibration(plant, number, { ...approval, note: 'as found' }, as(people.quality)));
+    const record = outcomeValue(findPair(plant.state, 'P-1'));
     const standing = standingOf(plant, record, '2026-06-01');
     expect(standing.standing).toBe('drifting');
     expect(standing.because).toMatch(/(2\.9|3\.0) % less force/);

@@ -12,7 +12,8 @@ import { commandLineActor } from '../../../src/service/perform-action.ts';
 import type { Plant } from '../../../src/service/plant.ts';
 import { recordRun } from '../../../src/service/record-run.ts';
 import { registerEquipment } from '../../../src/service/register-equipment.ts';
-import { calibrate, emptyPlantAtWork, expectOk, people, plantAtWork, runSheet } from '../../plant-at-work.ts';
+import { outcomeValue } from '../../outcome-value.ts';
+import { calibrate, emptyPlantAtWork, people, plantAtWork, runSheet } from '../../plant-at-work.ts';
 
 let plant: Plant;
 beforeEach(async () => {
@@ -22,7 +23,7 @@ beforeEach(async () => {
 const by = { actor: people.technician, retry: null };
 const importer = { actor: commandLineActor('root') };
 const take = async (into: Plant, text: string, facts = {}) =>
-  expectOk(await importText(into, text, { degree: 'auto', ...facts }, importer));
+  outcomeValue(await importText(into, text, { degree: 'auto', ...facts }, importer));
 const fatesOf = async (into: Plant, text: string, facts = {}) =>
   (await take(into, text, facts)).map(({ fate }) => fate);
 const may = runSheet({ calibratedOn: '2026-05-20' });
@@ -41,27 +42,27 @@ describe('importing a run sheet', () => {
   });
 
   it('knows the same sheet in the other format, by another person and through another door', async () => {
-    expectOk(await recordRun(plant, { sheet: may, degree: 'auto' }, by));
+    outcomeValue(await recordRun(plant, { sheet: may, degree: 'auto' }, by));
     expect(await fatesOf(plant, JSON.stringify(may))).toEqual(['known-already']);
     expect(await fatesOf(plant, writeRunSheetCsv(may))).toEqual(['known-already']);
     const asQuality = await importText(plant, JSON.stringify(may), { degree: 'auto' }, { actor: people.quality });
-    expect(expectOk(asQuality)[0]?.fate).toBe('known-already');
+    expect(outcomeValue(asQuality)[0]?.fate).toBe('known-already');
     expect(plant.state.calibrations.size).toBe(2);
   });
 
   it('says of a sheet it knows what became of it', async () => {
     const text = JSON.stringify(may);
     await take(plant, text);
-    const judged = expectOk(judgeCalibration(plant, plant.state.calibrations.get('C-0002')!));
+    const judged = outcomeValue(judgeCalibration(plant, plant.state.calibrations.get('C-0002')!));
     const asQuality = { actor: people.quality, retry: null };
-    expectOk(await approveCalibration(plant, 'C-0002', { reviewHash: judged.reviewHash }, asQuality));
+    outcomeValue(await approveCalibration(plant, 'C-0002', { reviewHash: judged.reviewHash }, asQuality));
     expect((await take(plant, text))[0]?.what).toBe('calibration of P-1 on 2026-05-20, number C-0002, approved');
   });
 
   it('records it again with another degree, since that is another calibration', async () => {
     await take(plant, JSON.stringify(may));
     const facts = { degree: 1, degreeReason: 'after the rejection' } as const;
-    expectOk(await rejectCalibration(plant, 'C-0002', 'take a line', { actor: people.quality, retry: null }));
+    outcomeValue(await rejectCalibration(plant, 'C-0002', 'take a line', { actor: people.quality, retry: null }));
     expect(await fatesOf(plant, JSON.stringify(may), facts)).toEqual(['recorded']);
   });
 
@@ -86,7 +87,7 @@ describe('importing a run sheet', () => {
       subject: 'P-1',
       body: { reason: 'test' },
     } as const;
-    expectOk(await plant.ledger.append({ entries: [entry], expectedSeq: plant.state.head.seq }));
+    outcomeValue(await plant.ledger.append({ entries: [entry], expectedSeq: plant.state.head.seq }));
     expect(await fatesOf(plant, text)).toEqual(['known-already']);
   });
 
@@ -161,20 +162,22 @@ describe('exporting a plant and importing it into an empty one', () => {
       fullScale: '700 bar',
       graduation: '0.1 bar',
     } as const;
-    expectOk(await registerEquipment(plant, { ...gauge, accuracyClass: '1', dialDiameter: '6 in', note: 'spare' }, by));
-    expectOk(await registerEquipment(plant, { kind: 'pump', tag: 'U/1', serial: 'S9' }, by));
+    outcomeValue(
+      await registerEquipment(plant, { ...gauge, accuracyClass: '1', dialDiameter: '6 in', note: 'spare' }, by),
+    );
+    outcomeValue(await registerEquipment(plant, { kind: 'pump', tag: 'U/1', serial: 'S9' }, by));
     await calibrate(plant, may);
-    expectOk(await partPair(plant, 'P-1', { reason: 'gauge replaced', on: '2026-05-25' }, by));
+    outcomeValue(await partPair(plant, 'P-1', { reason: 'gauge replaced', on: '2026-05-25' }, by));
     const pair = { tag: 'P-1b', jack: 'J-1', gauge: 'G-2', pump: 'U/1', hose: '3 m', formedOn: '2026-05-25' };
-    expectOk(await formPair(plant, pair, by));
-    expectOk(await placeHold(plant, 'P-1b', 'waits for its calibration', by));
+    outcomeValue(await formPair(plant, pair, by));
+    outcomeValue(await placeHold(plant, 'P-1b', 'waits for its calibration', by));
     const sheet = runSheet({
       pair: 'P-1b',
       calibratedOn: '2026-05-30',
       note: 'a, "quoted" note',
       cycles: runSheet().cycles.map((cycle) => ({ ...cycle, ramExtension: { value: 2, unit: 'in' } })),
     });
-    expectOk(await recordRun(plant, { sheet, degree: 'auto' }, by));
+    outcomeValue(await recordRun(plant, { sheet, degree: 'auto' }, by));
   };
 
   it('gives the same register and the same run sheets', async () => {

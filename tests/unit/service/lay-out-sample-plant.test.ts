@@ -6,7 +6,8 @@ import { listPairs } from '../../../src/service/list-pairs.ts';
 import { lookUpPair } from '../../../src/service/look-up.ts';
 import { openPlant, type Plant } from '../../../src/service/plant.ts';
 import { verifyPlant } from '../../../src/service/verify-ledger.ts';
-import { emptyPlantAtWork, expectOk } from '../../plant-at-work.ts';
+import { outcomeValue } from '../../outcome-value.ts';
+import { emptyPlantAtWork } from '../../plant-at-work.ts';
 
 const folder = new URL('../../../calibrations/sample-plant/', import.meta.url);
 const files: SampleFiles = {
@@ -19,8 +20,8 @@ const files: SampleFiles = {
 async function laidOut(instant: string): Promise<Plant> {
   const { plant } = await emptyPlantAtWork();
   const ports = { ...plant, clock: () => instant };
-  expectOk(await layOutSamplePlant(ports, files));
-  return expectOk(await openPlant(ports));
+  outcomeValue(await layOutSamplePlant(ports, files));
+  return outcomeValue(await openPlant(ports));
 }
 
 describe('the sample plant', () => {
@@ -65,9 +66,9 @@ describe('the sample plant', () => {
       const number = record?.calibrations.findLast((each) => plant.state.calibrations.get(each)?.status === 'approved');
       const calibration = plant.state.calibrations.get(number ?? '');
       if (calibration === undefined) throw new Error(`${tag} has no approved calibration.`);
-      const { low, high } = expectOk(plant.fitOf(calibration)).curve.forceRange;
+      const { low, high } = outcomeValue(plant.fitOf(calibration)).curve.forceRange;
       const force = `${(low + high) / 2} ${calibration.sheet.units.force}`;
-      expect(expectOk(lookUpPair(plant, tag, { force }, null)).outcome, tag).toBe('given');
+      expect(outcomeValue(lookUpPair(plant, tag, { force }, null)).outcome, tag).toBe('given');
     }
   });
 

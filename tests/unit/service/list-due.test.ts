@@ -5,7 +5,8 @@ import { listDue, readStanding, writeDueCsv } from '../../../src/service/list-du
 import { partPair } from '../../../src/service/part-pair.ts';
 import type { Plant } from '../../../src/service/plant.ts';
 import { registerEquipment } from '../../../src/service/register-equipment.ts';
-import { calibrate, expectOk, people, plantAtWork, runSheet } from '../../plant-at-work.ts';
+import { outcomeValue } from '../../outcome-value.ts';
+import { calibrate, people, plantAtWork, runSheet } from '../../plant-at-work.ts';
 
 const by = { actor: people.technician, retry: null };
 let plant: Plant;
@@ -29,10 +30,10 @@ beforeEach(async () => {
       fullScale: '10000 psi',
       graduation: '100 psi',
     } as const;
-    expectOk(await registerEquipment(plant, jack, by));
-    expectOk(await registerEquipment(plant, gauge, by));
+    outcomeValue(await registerEquipment(plant, jack, by));
+    outcomeValue(await registerEquipment(plant, gauge, by));
     const pair = { tag: `P-${index}`, jack: `J-${index}`, gauge: `G-${index}`, formedOn: '2026-01-05' };
-    expectOk(await formPair(plant, pair, by));
+    outcomeValue(await formPair(plant, pair, by));
   }
   await calibrate(plant, runSheet({ pair: 'P-10', calibratedOn: '2026-01-10' }));
   await calibrate(plant, runSheet({ pair: 'P-3', calibratedOn: '2026-02-10' }));
@@ -62,13 +63,13 @@ describe('what falls due', () => {
   });
 
   it('leaves out a pair from the day it was parted', async () => {
-    expectOk(await partPair(plant, 'P-3', { reason: 'gauge replaced', on: '2026-05-01' }, by));
+    outcomeValue(await partPair(plant, 'P-3', { reason: 'gauge replaced', on: '2026-05-01' }, by));
     expect(tagsOf(null, '2026-04-30')).toContain('P-3');
     expect(tagsOf(null, '2026-05-01')).not.toContain('P-3');
   });
 
   it('is written as CSV in which no reason runs as a formula', async () => {
-    expectOk(await placeHold(plant, 'P-1', '=HYPERLINK("x"), dropped', by));
+    outcomeValue(await placeHold(plant, 'P-1', '=HYPERLINK("x"), dropped', by));
     const rows = writeDueCsv(listDue(plant, { within: null, standing: 'on-hold', on: '2026-06-01' })).split('\n');
     expect(rows).toEqual([
       'pair,jack,gauge,standing,calibrated on,due,days left,waiting,because',

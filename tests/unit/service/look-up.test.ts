@@ -9,7 +9,8 @@ import type { Plant } from '../../../src/service/plant.ts';
 import { registerEquipment } from '../../../src/service/register-equipment.ts';
 import { releaseReading } from '../../../src/service/release-reading.ts';
 import { expectDigits } from '../../expect-digits.ts';
-import { expectOk, type PlantAtWork, people, plantAtWork, runSheet } from '../../plant-at-work.ts';
+import { outcomeValue } from '../../outcome-value.ts';
+import { type PlantAtWork, people, plantAtWork, runSheet } from '../../plant-at-work.ts';
 
 let work: PlantAtWork;
 let plant: Plant;
@@ -23,7 +24,7 @@ const by = { actor: people.technician, retry: null };
 
 describe('looking up a pair', () => {
   it('answers in the shape of the contract, with what the number rests on', () => {
-    const answer = expectOk(ask({ force: '31 kip' }, 'p-1'));
+    const answer = outcomeValue(ask({ force: '31 kip' }, 'p-1'));
     expect(lookupAnswer.parse(answer)).toEqual(answer);
     expect(answer).toMatchObject({
       outcome: 'given',
@@ -38,28 +39,28 @@ describe('looking up a pair', () => {
   });
 
   it('takes a strand with a fraction, and refuses it above its ceiling', () => {
-    const answer = expectOk(ask({ strand: '0.5" 270', fraction: 0.75 }));
+    const answer = outcomeValue(ask({ strand: '0.5" 270', fraction: 0.75 }));
     expect(answer.force?.unit).toBe('kip');
     expectDigits(answer.force?.value ?? Number.NaN, { certified: '30.975', digits: 15, because: '0.75 x 41.3' });
     expect(answer.doNotExceed).toEqual({ reading: { value: 4800, unit: 'psi' }, because: 'stress-ceiling' });
-    expect(expectOk(ask({ strand: '1/2 in 270', fraction: 0.8 })).outcome).toBe('given');
-    const above = expectOk(ask({ strand: '1/2 in 270', fraction: 0.801 }));
+    expect(outcomeValue(ask({ strand: '1/2 in 270', fraction: 0.8 })).outcome).toBe('given');
+    const above = outcomeValue(ask({ strand: '1/2 in 270', fraction: 0.801 }));
     expect(above.warnings[0]?.code).toBe('above-stress-ceiling');
     expect(above.readingToSet).toBeNull();
   });
 
   it('judges a given force by the ceiling of the strand named beside it', () => {
-    expect(expectOk(ask({ force: '33.04 kip', strand: '1/2 in 270' })).outcome).toBe('given');
-    expect(expectOk(ask({ force: '34 kip', strand: '1/2 in 270' })).outcome).toBe('refused');
-    expect(expectOk(ask({ force: '34 kip' })).outcome).toBe('given');
+    expect(outcomeValue(ask({ force: '33.04 kip', strand: '1/2 in 270' })).outcome).toBe('given');
+    expect(outcomeValue(ask({ force: '34 kip', strand: '1/2 in 270' })).outcome).toBe('refused');
+    expect(outcomeValue(ask({ force: '34 kip' })).outcome).toBe('given');
   });
 
   it('multiplies by the strands its jack pulls together', async () => {
     const two = { kind: 'jack', tag: 'J-2', serial: 'S5', ratedForce: '100 kip', pistonArea: '14 in2' } as const;
-    expectOk(await registerEquipment(plant, { ...two, strandsPulled: 2 }, by));
-    expectOk(await partPair(plant, 'P-1', { reason: 'jack replaced' }, by));
-    expectOk(await formPair(plant, { tag: 'P-2', jack: 'J-2', gauge: 'G-1' }, by));
-    const answer = expectOk(ask({ strand: '1/2 in 270', fraction: 0.75 }, 'P-2'));
+    outcomeValue(await registerEquipment(plant, { ...two, strandsPulled: 2 }, by));
+    outcomeValue(await partPair(plant, 'P-1', { reason: 'jack replaced' }, by));
+    outcomeValue(await formPair(plant, { tag: 'P-2', jack: 'J-2', gauge: 'G-1' }, by));
+    const answer = outcomeValue(ask({ strand: '1/2 in 270', fraction: 0.75 }, 'P-2'));
     expect(answer).toMatchObject({ outcome: 'refused', pair: { strandsPulled: 2 } });
     expectDigits(answer.force?.value ?? Number.NaN, { certified: '61.95', digits: 15, because: '2 x 0.75 x 41.3' });
   });
@@ -93,7 +94,7 @@ describe('looking up a pair', () => {
 
   it('answers as of a day: not calibrated before the first, overdue after the last valid one', () => {
     const on = (day: string) => {
-      const { outcome, standing, asOf } = expectOk(ask({ force: '31 kip', on: day }));
+      const { outcome, standing, asOf } = outcomeValue(ask({ force: '31 kip', on: day }));
       return [asOf, outcome, standing];
     };
     expect(on('2026-03-01')).toEqual(['2026-03-01', 'refused', 'not-calibrated']);
@@ -108,7 +109,7 @@ describe('looking up on a bare sheet', () => {
   const rules = twelveMonthsTwoPercent;
 
   it('knows no pair and no due day, and rounds to what the readings were written to', () => {
-    const answer = expectOk(lookUpSheet(runSheet(), rules, { force: '31 kip' }, options));
+    const answer = outcomeValue(lookUpSheet(runSheet(), rules, { force: '31 kip' }, options));
     expect(lookupAnswer.parse(answer)).toEqual(answer);
     expect(answer).toMatchObject({ standing: null, dueDate: null, pair: null, calibration: null, dial: null });
     expect(Number.isInteger(answer.readingToSet?.value)).toBe(true);
@@ -125,22 +126,22 @@ describe('looking up on a bare sheet', () => {
         })),
       })),
     });
-    const answer = expectOk(lookUpSheet(sheet, rules, { force: '17 kip' }, options));
+    const answer = outcomeValue(lookUpSheet(sheet, rules, { force: '17 kip' }, options));
     const off = Math.abs((answer.readingToSet?.value ?? 0) / (answer.reading?.value ?? 1) - 1);
     expect(off).toBeLessThan(0.005);
   });
 
   it('makes a warning of what acceptance finds, and still refuses outside the range', () => {
     const oneCycle = runSheet({ cycles: runSheet().cycles.slice(0, 1) });
-    const answer = expectOk(lookUpSheet(oneCycle, rules, { force: '31 kip' }, options));
+    const answer = outcomeValue(lookUpSheet(oneCycle, rules, { force: '31 kip' }, options));
     expect(answer.outcome).toBe('given');
     expect(answer.warnings.map(({ code }) => code)).toContain('acceptance-failed');
-    const outside = expectOk(lookUpSheet(oneCycle, rules, { force: '46 kip' }, options));
+    const outside = outcomeValue(lookUpSheet(oneCycle, rules, { force: '46 kip' }, options));
     expect(outside).toMatchObject({ outcome: 'refused', readingToSet: null });
   });
 
   it('takes a strand as pulled singly', () => {
-    const answer = expectOk(lookUpSheet(runSheet(), rules, { strand: '1/2 in 270', fraction: 0.75 }, options));
+    const answer = outcomeValue(lookUpSheet(runSheet(), rules, { strand: '1/2 in 270', fraction: 0.75 }, options));
     expectDigits(answer.force?.value ?? Number.NaN, { certified: '30.975', digits: 15, because: '0.75 x 41.3' });
   });
 });
@@ -152,7 +153,7 @@ describe('releasing a reading', () => {
 
   it('records who, why and which stops, and gives the number this once', async () => {
     work.setDay('2027-03-03');
-    const answer = expectOk(await releaseReading(plant, 'p-1', release, asCrew));
+    const answer = outcomeValue(await releaseReading(plant, 'p-1', release, asCrew));
     expect(answer).toMatchObject({ outcome: 'given', readingToSet: { value: 4500, unit: 'psi' } });
     let last: unknown;
     for await (const entry of plant.ledger.readEntries(plant.state.head.seq - 1)) last = entry;
@@ -167,7 +168,7 @@ describe('releasing a reading', () => {
         stops: ['overdue'],
       },
     });
-    expect(expectOk(ask(query)).outcome).toBe('withheld');
+    expect(outcomeValue(ask(query)).outcome).toBe('withheld');
   });
 
   it('has nothing to release where no stop stands in the way', async () => {
@@ -184,7 +185,7 @@ describe('releasing a reading', () => {
       problem: { code: 'outside-calibrated-range' },
     });
     expect(plant.state.head).toEqual(head);
-    expectOk(await placeHold(plant, 'P-1', 'dropped on bed 3', by));
+    outcomeValue(await placeHold(plant, 'P-1', 'dropped on bed 3', by));
     expect(await releaseReading(plant, 'P-1', release, asCrew)).toMatchObject({ problem: { code: 'on-hold' } });
   });
 

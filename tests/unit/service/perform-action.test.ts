@@ -4,7 +4,8 @@ import { type ActionRequest, commandLineActor, performAction } from '../../../sr
 import { openPlant, type Plant } from '../../../src/service/plant.ts';
 import { registerEquipment } from '../../../src/service/register-equipment.ts';
 import type { LedgerStore } from '../../../src/storage/ledger-store.ts';
-import { expectOk, type PlantAtWork, people, plantAtWork } from '../../plant-at-work.ts';
+import { outcomeValue } from '../../outcome-value.ts';
+import { type PlantAtWork, people, plantAtWork } from '../../plant-at-work.ts';
 
 let work: PlantAtWork;
 let plant: Plant;
@@ -30,7 +31,7 @@ async function otherProcess(before: () => Promise<unknown>): Promise<Plant> {
       return plant.ledger.append(request);
     },
   };
-  return expectOk(await openPlant({ ...plant, ledger }));
+  return outcomeValue(await openPlant({ ...plant, ledger }));
 }
 
 describe('an action', () => {
@@ -56,7 +57,7 @@ describe('an action', () => {
   });
 
   it('may be done from the command line of the machine, and the entry says by whom', async () => {
-    expectOk(await registerEquipment(plant, pump('U-1'), { actor: commandLineActor('root'), retry: null }));
+    outcomeValue(await registerEquipment(plant, pump('U-1'), { actor: commandLineActor('root'), retry: null }));
     const last = await lastEntry();
     expect(last).toMatchObject({ actor: 'command-line:root', subject: 'U-1', kind: 'equipment-registered/1' });
   });
@@ -66,12 +67,12 @@ describe('an action', () => {
     const second = await otherProcess(async () => {
       if (interfered) return;
       interfered = true;
-      expectOk(await registerEquipment(plant, pump('U-1'), by));
+      outcomeValue(await registerEquipment(plant, pump('U-1'), by));
     });
-    const registered = expectOk(await registerEquipment(second, pump('U-2'), by));
+    const registered = outcomeValue(await registerEquipment(second, pump('U-2'), by));
     expect(registered.tag).toBe('U-2');
     expect([...second.state.equipment.keys()]).toEqual(expect.arrayContaining(['U-1', 'U-2']));
-    expectOk(await plant.refresh());
+    outcomeValue(await plant.refresh());
     expect(plant.state.head).toEqual(second.state.head);
   });
 
@@ -80,7 +81,7 @@ describe('an action', () => {
     const second = await otherProcess(async () => {
       if (interfered) return;
       interfered = true;
-      expectOk(await registerEquipment(plant, pump('U-1', 'first'), by));
+      outcomeValue(await registerEquipment(plant, pump('U-1', 'first'), by));
     });
     expect(await registerEquipment(second, pump('u-1', 'second'), by)).toMatchObject({
       ok: false,
@@ -94,14 +95,14 @@ describe('an action', () => {
     let interfered = 0;
     const second = await otherProcess(async () => {
       interfered += 1;
-      expectOk(await registerEquipment(plant, pump(`U-${interfered}`), by));
+      outcomeValue(await registerEquipment(plant, pump(`U-${interfered}`), by));
     });
     expect(await registerEquipment(second, pump('V-1'), by)).toMatchObject({
       ok: false,
       problem: { code: 'ledger-conflict' },
     });
     expect(interfered).toBe(5);
-    expectOk(await plant.refresh());
+    outcomeValue(await plant.refresh());
     expect(plant.state.equipment.has('V-1')).toBe(false);
   });
 
@@ -122,28 +123,28 @@ describe('a retry', () => {
       registerEquipment(plant, pump('U-1'), again),
       registerEquipment(plant, pump('U-1'), again),
     ]);
-    const second = expectOk(await openPlant(plant));
+    const second = outcomeValue(await openPlant(plant));
     const three = await registerEquipment(second, pump('U-1'), again);
-    expect(expectOk(one)).toMatchObject({ tag: 'U-1' });
+    expect(outcomeValue(one)).toMatchObject({ tag: 'U-1' });
     expect(two).toEqual(one);
     expect(three).toEqual(one);
     expect(await countOf('equipment-registered/1')).toBe(before + 1);
   });
 
   it('of a process that knows nothing of what came since gets the first answer', async () => {
-    const stale = expectOk(await openPlant(plant));
-    expectOk(await registerEquipment(plant, pump('U-0'), by));
-    expectOk(await registerEquipment(plant, pump('U-1'), again));
-    expectOk(await registerEquipment(plant, pump('U-2'), by));
+    const stale = outcomeValue(await openPlant(plant));
+    outcomeValue(await registerEquipment(plant, pump('U-0'), by));
+    outcomeValue(await registerEquipment(plant, pump('U-1'), again));
+    outcomeValue(await registerEquipment(plant, pump('U-2'), by));
     const content = { kind: 'equipment-registered/1', subject: 'U-1', body: { equipment: pump('U-1') } } as const;
     const entry = { at: stale.clock(), actor: people.technician.id, ...content };
-    const appended = expectOk(await stale.append([entry], retry));
+    const appended = outcomeValue(await stale.append([entry], retry));
     expect(appended.map(({ subject }) => subject)).toEqual(['U-1']);
     expect(stale.state.head).toEqual(plant.state.head);
   });
 
   it('is refused where the same key comes with another request', async () => {
-    expectOk(await registerEquipment(plant, pump('U-1'), again));
+    outcomeValue(await registerEquipment(plant, pump('U-1'), again));
     const other = { actor: people.technician, retry: { ...retry, request: '{"tag":"U-2"}' } };
     expect(await registerEquipment(plant, pump('U-2'), other)).toMatchObject({
       ok: false,
@@ -154,11 +155,11 @@ describe('a retry', () => {
 
   it('of what was refused is decided anew, since nothing was stored under its key', async () => {
     expect(await registerEquipment(plant, pump('J-1'), again)).toMatchObject({ problem: { code: 'tag-taken' } });
-    expect(expectOk(await registerEquipment(plant, pump('U-1'), again)).tag).toBe('U-1');
+    expect(outcomeValue(await registerEquipment(plant, pump('U-1'), again)).tag).toBe('U-1');
   });
 
   it('needs the role as the first try did', async () => {
-    expectOk(await registerEquipment(plant, pump('U-1'), again));
+    outcomeValue(await registerEquipment(plant, pump('U-1'), again));
     expect(await registerEquipment(plant, pump('U-1'), { actor: people.crew, retry })).toMatchObject({
       problem: { code: 'role-not-allowed' },
     });

@@ -3,7 +3,8 @@ import type { RunSheet, RunSheetPoint } from '../../../src/domain/calibration/ru
 import { partPair } from '../../../src/service/part-pair.ts';
 import { openPlant, type Plant } from '../../../src/service/plant.ts';
 import { recordRun, type Submission } from '../../../src/service/record-run.ts';
-import { expectOk, people, plantAtWork, runSheet } from '../../plant-at-work.ts';
+import { outcomeValue } from '../../outcome-value.ts';
+import { people, plantAtWork, runSheet } from '../../plant-at-work.ts';
 
 let plant: Plant;
 beforeEach(async () => {
@@ -27,13 +28,13 @@ async function expectRefused(sheet: RunSheet, problem: object, more: Partial<Sub
 describe('submitting a run sheet', () => {
   it('stores it as typed under the next number, waiting for somebody else', async () => {
     const sheet = runSheet({ note: 'as typed' });
-    const recorded = expectOk(await record(sheet));
+    const recorded = outcomeValue(await record(sheet));
     expect(recorded).toMatchObject({ number: 'C-0002', status: 'submitted', enteredBy: 'tess', pair: 'P-1', sheet });
-    expect(expectOk(await record(sheet)).number).toBe('C-0003');
+    expect(outcomeValue(await record(sheet)).number).toBe('C-0003');
   });
 
   it('finds pair and load cell in other capitals, and names them as they are registered', async () => {
-    const recorded = expectOk(await record(runSheet({ pair: 'p-1', loadCell: 'lc-1' })));
+    const recorded = outcomeValue(await record(runSheet({ pair: 'p-1', loadCell: 'lc-1' })));
     expect(recorded).toMatchObject({ pair: 'P-1', loadCell: 'LC-1', sheet: { pair: 'p-1', loadCell: 'lc-1' } });
   });
 
@@ -58,13 +59,13 @@ describe('submitting a run sheet', () => {
   });
 
   it('takes today and the day the pair was formed', async () => {
-    expectOk(await record(runSheet({ calibratedOn: '2026-06-01' })));
-    expectOk(await record(runSheet({ calibratedOn: '2026-01-05' })));
+    outcomeValue(await record(runSheet({ calibratedOn: '2026-06-01' })));
+    outcomeValue(await record(runSheet({ calibratedOn: '2026-01-05' })));
   });
 
   it('takes the day of the plant for today, not that of UTC', async () => {
     const at = async (instant: string) => {
-      const late = expectOk(await openPlant({ ...plant, clock: () => instant }));
+      const late = outcomeValue(await openPlant({ ...plant, clock: () => instant }));
       return recordRun(late, { sheet: runSheet({ calibratedOn: '2026-06-02' }), degree: 'auto' }, by);
     };
     expect(await at('2026-06-02T04:59:59.999Z')).toMatchObject({ problem: { code: 'date-in-future' } });
@@ -73,11 +74,11 @@ describe('submitting a run sheet', () => {
 
   it('is refused from the day after a parting on, and taken for the day itself', async () => {
     const parting = { reason: 'gauge replaced', on: '2026-05-10' };
-    expectOk(await partPair(plant, 'P-1', parting, by));
+    outcomeValue(await partPair(plant, 'P-1', parting, by));
     for (const calibratedOn of ['2026-05-11', '2026-05-20']) {
       await expectRefused(runSheet({ calibratedOn }), { code: 'pair-parted', where: 'pair' });
     }
-    expectOk(await record(runSheet({ calibratedOn: '2026-05-10' })));
+    outcomeValue(await record(runSheet({ calibratedOn: '2026-05-10' })));
   });
 
   it.each([
@@ -153,7 +154,7 @@ describe('submitting a run sheet', () => {
     for (const degreeReason of [undefined, '', '  ']) {
       await expectRefused(runSheet(), { code: 'field-missing', where: 'degreeReason' }, { degree: 2, degreeReason });
     }
-    const chosen = expectOk(await record(runSheet(), { degree: 2, degreeReason: 'the maker gives a parabola' }));
+    const chosen = outcomeValue(await record(runSheet(), { degree: 2, degreeReason: 'the maker gives a parabola' }));
     expect(chosen).toMatchObject({ degree: 2, degreeReason: 'the maker gives a parabola' });
   });
 });

@@ -10,7 +10,8 @@ import { listPairs } from '../../../src/service/list-pairs.ts';
 import { partPair } from '../../../src/service/part-pair.ts';
 import type { Plant } from '../../../src/service/plant.ts';
 import { registerEquipment } from '../../../src/service/register-equipment.ts';
-import { calibrate, expectOk, people, plantAtWork, runSheet } from '../../plant-at-work.ts';
+import { outcomeValue } from '../../outcome-value.ts';
+import { calibrate, people, plantAtWork, runSheet } from '../../plant-at-work.ts';
 
 let plant: Plant;
 beforeEach(async () => {
@@ -45,13 +46,13 @@ const certificate = {
 };
 
 async function secondParts(): Promise<void> {
-  expectOk(await registerEquipment(plant, jack, by));
-  expectOk(await registerEquipment(plant, gauge, by));
+  outcomeValue(await registerEquipment(plant, jack, by));
+  outcomeValue(await registerEquipment(plant, gauge, by));
 }
 
 describe('registering a part', () => {
   it('keeps value and unit as typed, with the symbol of the unit', async () => {
-    expect(expectOk(await registerEquipment(plant, jack, by))).toEqual({
+    expect(outcomeValue(await registerEquipment(plant, jack, by))).toEqual({
       kind: 'jack',
       tag: 'J-2',
       serial: 'S5',
@@ -71,8 +72,8 @@ describe('registering a part', () => {
   });
 
   it('takes a tag that every object has as the plain name it is', async () => {
-    expectOk(await registerEquipment(plant, { kind: 'pump', tag: 'constructor', serial: 'S9' }, by));
-    expect(expectOk(findEquipment(plant.state, 'pump', 'constructor', 'pump')).serial).toBe('S9');
+    outcomeValue(await registerEquipment(plant, { kind: 'pump', tag: 'constructor', serial: 'S9' }, by));
+    expect(outcomeValue(findEquipment(plant.state, 'pump', 'constructor', 'pump')).serial).toBe('S9');
     expect(findEquipment(plant.state, 'pump', 'toString', 'pump')).toMatchObject({
       problem: { code: 'unknown-equipment' },
     });
@@ -108,7 +109,7 @@ describe('filing a certificate', () => {
   });
 
   it('finds the one of a day, both ends included, and of several the one calibrated last', async () => {
-    expectOk(await fileCertificate(plant, 'lc-1', certificate, by));
+    outcomeValue(await fileCertificate(plant, 'lc-1', certificate, by));
     const numberOn = (day: string) => certificateOn(plant.state, 'LC-1', day)?.number ?? null;
     expect(['2026-01-01', '2026-01-02', '2026-01-31', '2026-02-01', '2027-02-01', '2027-02-02'].map(numberOn)).toEqual([
       null,
@@ -164,7 +165,7 @@ describe('forming a pair', () => {
 
   it('names its parts as they are registered and stands uncalibrated', async () => {
     await secondParts();
-    const { pair } = expectOk(await formPair(plant, { tag: 'P-2', jack: 'j-2', gauge: 'g-2' }, by));
+    const { pair } = outcomeValue(await formPair(plant, { tag: 'P-2', jack: 'j-2', gauge: 'g-2' }, by));
     expect(pair).toEqual({ tag: 'P-2', jack: 'J-2', gauge: 'G-2', formedOn: '2026-06-01' });
     expect(listPairs(plant, '2026-06-01').map(({ tag, standing }) => [tag, standing])).toEqual([
       ['P-1', 'ready'],
@@ -174,9 +175,9 @@ describe('forming a pair', () => {
 
   it('may take a part whose pair was parted, under a new tag', async () => {
     await secondParts();
-    expectOk(await partPair(plant, 'P-1', { reason: 'gauge replaced' }, by));
+    outcomeValue(await partPair(plant, 'P-1', { reason: 'gauge replaced' }, by));
     const again = { tag: 'P-1b', jack: 'J-1', gauge: 'G-2' };
-    expect(expectOk(await formPair(plant, again, by)).calibrations).toEqual([]);
+    expect(outcomeValue(await formPair(plant, again, by)).calibrations).toEqual([]);
     expect(await formPair(plant, { ...again, tag: 'P-1' }, by)).toMatchObject({ problem: { code: 'tag-taken' } });
   });
 });
@@ -188,13 +189,13 @@ describe('parting a pair', () => {
         problem: { code: 'field-invalid', where: 'on', given: on },
       });
     }
-    const parted = expectOk(await partPair(plant, 'p-1', { reason: 'gauge replaced' }, by));
+    const parted = outcomeValue(await partPair(plant, 'p-1', { reason: 'gauge replaced' }, by));
     expect(parted.pair.parted).toEqual({ on: '2026-06-01', reason: 'gauge replaced' });
     expect(await partPair(plant, 'P-1', { reason: 'again' }, by)).toMatchObject({ problem: { code: 'pair-parted' } });
   });
 
   it('voids the curve from its day on and leaves the days before as they were', async () => {
-    expectOk(await partPair(plant, 'P-1', { reason: 'gauge replaced', on: '2026-05-10' }, by));
+    outcomeValue(await partPair(plant, 'P-1', { reason: 'gauge replaced', on: '2026-05-10' }, by));
     const standingOn = (day: string) => listPairs(plant, day)[0]?.standing;
     expect([standingOn('2026-05-09'), standingOn('2026-05-10')]).toEqual(['ready', 'not-calibrated']);
   });
@@ -202,18 +203,18 @@ describe('parting a pair', () => {
 
 describe('a hold', () => {
   it('is placed once and lifted once, each with who and why', async () => {
-    const held = expectOk(await placeHold(plant, 'p-1', 'dropped on bed 3', by));
+    const held = outcomeValue(await placeHold(plant, 'p-1', 'dropped on bed 3', by));
     expect(held.hold).toEqual({ reason: 'dropped on bed 3', placedBy: 'tess', placedAt: plant.clock() });
     expect(await placeHold(plant, 'P-1', 'again', by)).toMatchObject({ problem: { code: 'on-hold' } });
     expect(await liftHold(plant, 'P-1', 'checked', by)).toMatchObject({ problem: { code: 'role-not-allowed' } });
     const quality = { actor: people.quality, retry: null };
-    expect(expectOk(await liftHold(plant, 'P-1', 'checked', quality)).hold).toBeNull();
+    expect(outcomeValue(await liftHold(plant, 'P-1', 'checked', quality)).hold).toBeNull();
     expect(await liftHold(plant, 'P-1', 'again', quality)).toMatchObject({ problem: { code: 'field-invalid' } });
     expect(await placeHold(plant, 'P-9', 'unknown', by)).toMatchObject({ problem: { code: 'unknown-pair' } });
   });
 
   it('stands through a new approved calibration until somebody lifts it', async () => {
-    expectOk(await placeHold(plant, 'P-1', 'dropped on bed 3', by));
+    outcomeValue(await placeHold(plant, 'P-1', 'dropped on bed 3', by));
     await calibrate(plant, runSheet({ calibratedOn: '2026-06-01' }));
     expect(listPairs(plant, '2026-06-01')[0]).toMatchObject({
       standing: 'on-hold',

@@ -3,7 +3,8 @@ import { addPerson } from '../../../src/service/add-person.ts';
 import { openNewPlant } from '../../../src/service/open-new-plant.ts';
 import { openPlant } from '../../../src/service/plant.ts';
 import { personOfSession, signIn, signOut } from '../../../src/service/sign-in.ts';
-import { emptyPlantAtWork, expectOk, type PlantAtWork, password, people, plantAtWork } from '../../plant-at-work.ts';
+import { outcomeValue } from '../../outcome-value.ts';
+import { emptyPlantAtWork, type PlantAtWork, password, people, plantAtWork } from '../../plant-at-work.ts';
 
 let work: PlantAtWork;
 beforeEach(async () => {
@@ -13,7 +14,7 @@ beforeEach(async () => {
 describe('signing in', () => {
   it('gives a token that stands for the person until it is signed out', async () => {
     const { plant } = work;
-    const { person, token } = expectOk(await signIn(plant, ' Tess ', password));
+    const { person, token } = outcomeValue(await signIn(plant, ' Tess ', password));
     expect(person).toEqual(people.technician);
     expect(await personOfSession(plant, token)).toEqual(people.technician);
     await signOut(plant, token);
@@ -36,17 +37,17 @@ describe('signing in', () => {
 
   it('ends after fourteen hours, to the millisecond', async () => {
     const { plant } = work;
-    const { token, expiresAt } = expectOk(await signIn(plant, 'tess', password));
+    const { token, expiresAt } = outcomeValue(await signIn(plant, 'tess', password));
     expect(Date.parse(expiresAt) - Date.parse(plant.clock())).toBe(14 * 3_600_000);
     const at = async (instant: string) =>
-      personOfSession(expectOk(await openPlant({ ...plant, clock: () => instant })), token);
+      personOfSession(outcomeValue(await openPlant({ ...plant, clock: () => instant })), token);
     expect(await at(new Date(Date.parse(expiresAt) - 1).toISOString())).toEqual(people.technician);
     expect(await at(expiresAt)).toBeNull();
   });
 
   it('keeps neither the password nor the token in any entry', async () => {
     const { plant } = work;
-    const { token } = expectOk(await signIn(plant, 'tess', password));
+    const { token } = outcomeValue(await signIn(plant, 'tess', password));
     for await (const row of plant.rows.readStoredRows(0)) {
       expect(JSON.stringify(row)).not.toContain(password);
       expect(JSON.stringify(row)).not.toContain(token);
@@ -58,8 +59,8 @@ describe('adding a person', () => {
   const person = { id: 'nora', name: 'Nora New', role: 'crew', password: 'another-word' } as const;
 
   it('lets the person sign in', async () => {
-    expectOk(await addPerson(work.plant, person, people.administrator));
-    expect(expectOk(await signIn(work.plant, 'nora', 'another-word')).person.role).toBe('crew');
+    outcomeValue(await addPerson(work.plant, person, people.administrator));
+    expect(outcomeValue(await signIn(work.plant, 'nora', 'another-word')).person.role).toBe('crew');
   });
 
   it('is for the administrator, and never changes who is there already', async () => {
@@ -69,7 +70,7 @@ describe('adding a person', () => {
     expect(await addPerson(work.plant, { ...person, id: 'tess' }, people.administrator)).toMatchObject({
       problem: { code: 'tag-taken' },
     });
-    expect(expectOk(await signIn(work.plant, 'tess', password)).person).toEqual(people.technician);
+    expect(outcomeValue(await signIn(work.plant, 'tess', password)).person).toEqual(people.technician);
   });
 
   it.each([
@@ -100,11 +101,11 @@ describe('opening a new plant', () => {
     }
     expect(plant.state.head.seq).toBe(0);
     expect(plant.today()).toBe('2026-06-01');
-    expect(expectOk(await openNewPlant(plant, { ...opening, code: ' abcd-2345 ' }, 'ABCD-2345')).role).toBe(
+    expect(outcomeValue(await openNewPlant(plant, { ...opening, code: ' abcd-2345 ' }, 'ABCD-2345')).role).toBe(
       'administrator',
     );
     expect(plant.today()).toBe('2026-06-02');
-    expect(expectOk(await signIn(plant, 'ada', 'pass-word-1')).person.name).toBe('Ada');
+    expect(outcomeValue(await signIn(plant, 'ada', 'pass-word-1')).person.name).toBe('Ada');
     expect(await openNewPlant(plant, opening, 'ABCD-2345')).toMatchObject({ problem: { code: 'ledger-conflict' } });
   });
 });

@@ -8,7 +8,8 @@ import type { LookupBasis, LookupTarget } from '../../../../src/domain/lookup/lo
 import type { StandingJudgement } from '../../../../src/domain/lookup/standing.ts';
 import { twelveMonthsTwoPercent } from '../../../../src/domain/rules/twelve-months-two-percent.ts';
 import type { ForceUnit } from '../../../../src/domain/units/force.ts';
-import { expectOk, runSheet } from '../../../plant-at-work.ts';
+import { outcomeValue } from '../../../outcome-value.ts';
+import { runSheet } from '../../../plant-at-work.ts';
 
 export const jack: Jack = {
   kind: 'jack',
@@ -50,7 +51,7 @@ export const ready: StandingJudgement = {
 };
 
 export function curveOf(sheet: RunSheet = runSheet()): Curve {
-  return expectOk(fitCalibration(sheet, { degree: 'auto' })).curve;
+  return outcomeValue(fitCalibration(sheet, { degree: 'auto' })).curve;
 }
 
 /** A ready pair, 5 to 45 kip in psi, half a graduation of 100 psi to set. */

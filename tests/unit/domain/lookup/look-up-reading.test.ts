@@ -7,7 +7,8 @@ import { force } from '../../../../src/domain/units/force.ts';
 import { pressure } from '../../../../src/domain/units/pressure.ts';
 import { convert } from '../../../../src/domain/units/quantity.ts';
 import { expectDigits } from '../../../expect-digits.ts';
-import { expectOk, runSheet } from '../../../plant-at-work.ts';
+import { outcomeValue } from '../../../outcome-value.ts';
+import { runSheet } from '../../../plant-at-work.ts';
 import { basisOf, curveOf, gauge, jack, targetOf } from './basis-of.ts';
 
 const released = null;
@@ -20,7 +21,7 @@ describe('the reading to set for a force', () => {
     expect(result.outcome).toBe('given');
     expect(result.readingToSet).toEqual({ value: 4500, unit: 'psi' });
     expect(Math.abs((result.reading?.value ?? 0) - (10 + 145 * 31))).toBeLessThan(3);
-    const at = expectOk(forceBehindReading(curveOf(), 4500));
+    const at = outcomeValue(forceBehindReading(curveOf(), 4500));
     expect(result.forceAtReadingToSet).toEqual({ value: at, unit: 'kip' });
     expect(result.forceInterval).toMatchObject({ level: 0.95, unit: 'kip' });
     expect(result.uncertainty?.unit).toBe('kip');

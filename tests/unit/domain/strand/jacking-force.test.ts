@@ -5,10 +5,10 @@ import { findStrand } from '../../../../src/domain/strand/strand-table.ts';
 import { force } from '../../../../src/domain/units/force.ts';
 import { convert } from '../../../../src/domain/units/quantity.ts';
 import { expectDigits } from '../../../expect-digits.ts';
-import { expectOk } from '../../../plant-at-work.ts';
+import { outcomeValue } from '../../../outcome-value.ts';
 
-const half = expectOk(findStrand('1/2 in 270'));
-const six = expectOk(findStrand('0.6 in 270'));
+const half = outcomeValue(findStrand('1/2 in 270'));
+const six = outcomeValue(findStrand('0.6 in 270'));
 const rules = twelveMonthsTwoPercent;
 const roundings = { digits: 15, because: 'exact decimal; two roundings of a double' } as const;
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { findStrand, strandTable } from '../../../../src/domain/strand/strand-table.ts';
-import { expectOk } from '../../../plant-at-work.ts';
+import { outcomeValue } from '../../../outcome-value.ts';
 
 describe('the strand table', () => {
   it('holds the rows of ASTM A416, both columns as printed and neither converted', () => {
@@ -83,7 +83,7 @@ describe('a strand a person names', () => {
     ['0.5625 in 270', '9/16 in 270'],
     ['0.563 in 270', '9/16 in 270'],
   ])('is found however it is written: %j is %s', (text, designation) => {
-    expect(expectOk(findStrand(text)).designation).toBe(designation);
+    expect(outcomeValue(findStrand(text)).designation).toBe(designation);
   });
 
   it.each([
