@@ -10,7 +10,7 @@ import type { Plant } from './plant.ts';
 export async function addPerson(
   plant: Plant,
   person: { readonly id: string; readonly name: string; readonly role: Role; readonly password: string },
-  actor: Actor,
+  by: { readonly actor: Actor; readonly retryKey: string | null },
 ): Promise<Outcome<Person>> {
   const { id, name, role } = person;
   if (!/^[a-z][a-z0-9.-]{1,39}$/.test(id)) {
@@ -23,14 +23,16 @@ export async function addPerson(
   if (person.password.length < 8) {
     return fail('field-invalid', 'The password is too short.', { where: 'password', needed: 'at least 8 characters' });
   }
+  // The password stays out of what a retry is compared by, since a fast hash of that is kept.
+  const retry = by.retryKey === null ? null : { key: by.retryKey, request: JSON.stringify([id, name, role]) };
   const added = await performAction<Person>(plant, {
     action: 'add-person',
-    actor,
-    retry: null,
+    actor: by.actor,
+    retry,
     decide: (at) =>
       plant.state.people.has(id)
         ? fail('tag-taken', `There is already a person "${id}".`, { where: 'id', given: id })
-        : succeed([{ at, actor: actor.id, kind: 'person-added/1', subject: id, body: { name, role } }]),
+        : succeed([{ at, actor: by.actor.id, kind: 'person-added/1', subject: id, body: { name, role } }]),
     answer: () => succeed({ id, name, role }),
   });
   if (added.ok) await plant.credentials.setPasswordHash(id, await plant.passwords.hash(person.password));

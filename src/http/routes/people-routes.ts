@@ -14,7 +14,7 @@ import { openNewPlant } from '../../service/open-new-plant.ts';
 import type { Plant } from '../../service/plant.ts';
 import { signIn, signOut } from '../../service/sign-in.ts';
 import type { App, AppOptions } from '../app.ts';
-import { currentPerson, requirePerson, sessionCookie, setSession } from '../current-person.ts';
+import { currentPerson, requirePerson, retryOf, sessionCookie, setSession } from '../current-person.ts';
 import { sendOutcome, sendProblem } from '../errors.ts';
 
 const failures = { '4xx': problemAnswer };
@@ -44,7 +44,8 @@ export function peopleRoutes(app: App, plant: Plant, options: AppOptions): void 
     async (request, reply) => {
       const person = await requirePerson(plant, request);
       if (!person.ok) return sendProblem(reply, person.problem);
-      return sendOutcome(reply, await addPerson(plant, request.body, person.value), 201);
+      const by = { actor: person.value, retryKey: retryOf(request)?.key ?? null };
+      return sendOutcome(reply, await addPerson(plant, request.body, by), 201);
     },
   );
 
