@@ -46,8 +46,15 @@ export function statusOf(code: ProblemCode): number {
   return statuses[code] ?? 400;
 }
 
-/** Answers a problem. `answer` goes with a look-up that gives no number. */
-export function sendProblem(reply: FastifyReply, problem: Problem, answer?: LookupAnswer): FastifyReply {
+/** An answer as it leaves: its status, its media type and its text. */
+export interface WrittenAnswer {
+  readonly status: number;
+  readonly type: string;
+  readonly text: string;
+}
+
+/** Writes a problem. `answer` goes with a look-up that gives no number. */
+function writeProblem(problem: Problem, answer?: LookupAnswer): WrittenAnswer {
   const status = statusOf(problem.code);
   const { code, message, where, needed, given } = problem;
   const body: ProblemAnswer = {
@@ -61,7 +68,15 @@ export function sendProblem(reply: FastifyReply, problem: Problem, answer?: Look
     ...(given === undefined ? {} : { given }),
     ...(answer === undefined ? {} : { answer }),
   };
-  return reply.code(status).type('application/problem+json').send(JSON.stringify(body));
+  return { status, type: 'application/problem+json', text: JSON.stringify(body) };
+}
+
+export function sendWritten(reply: FastifyReply, { status, type, text }: WrittenAnswer): FastifyReply {
+  return reply.code(status).type(type).send(text);
+}
+
+export function sendProblem(reply: FastifyReply, problem: Problem): FastifyReply {
+  return sendWritten(reply, writeProblem(problem));
 }
 
 export function sendOutcome<T>(reply: FastifyReply, outcome: Outcome<T>, status = 200): FastifyReply {
@@ -69,11 +84,11 @@ export function sendOutcome<T>(reply: FastifyReply, outcome: Outcome<T>, status 
 }
 
 /** A look-up without a number is a problem: the refusal's own code, or `release-needed` for a stop. */
-export function sendLookup(reply: FastifyReply, outcome: Outcome<LookupAnswer>): FastifyReply {
-  if (!outcome.ok) return sendProblem(reply, outcome.problem);
-  const answer = outcome.value;
-  const problem = problemOfLookup(answer);
-  return problem === null ? reply.send(answer) : sendProblem(reply, problem, answer);
+export function writeLookup(outcome: Outcome<LookupAnswer>): WrittenAnswer {
+  if (!outcome.ok) return writeProblem(outcome.problem);
+  const problem = problemOfLookup(outcome.value);
+  if (problem !== null) return writeProblem(problem, outcome.value);
+  return { status: 200, type: 'application/json; charset=utf-8', text: JSON.stringify(outcome.value) };
 }
 
 function problemOfLookup(answer: LookupAnswer): Problem | null {

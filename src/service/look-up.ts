@@ -29,14 +29,6 @@ export type Released = { readonly name: string } | null;
 
 /** Answers the reading to set with a pair, or the force behind a reading. Problems: `unknown-pair`, those of the query. */
 export function lookUpPair(plant: Plant, tag: string, query: LookupQuery, released: Released): Outcome<LookupAnswer> {
-  if (released !== null) return computeLookUp(plant, tag, query, released);
-  // Pages ask the same again every minute; the answer stands until the next entry or the next day.
-  const { force: asked, strand, fraction, reading, preload, on } = query;
-  const key = JSON.stringify([plant.today(), tag, asked, strand, fraction, reading, preload, on]);
-  return plant.untilNextEntry('look-ups', key, () => computeLookUp(plant, tag, query, null));
-}
-
-function computeLookUp(plant: Plant, tag: string, query: LookupQuery, released: Released): Outcome<LookupAnswer> {
   const record = findPair(plant.state, tag);
   if (!record.ok) return record;
   const on = query.on ?? plant.today();

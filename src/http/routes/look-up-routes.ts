@@ -8,7 +8,7 @@ import type { Plant } from '../../service/plant.ts';
 import { releaseReading } from '../../service/release-reading.ts';
 import type { App } from '../app.ts';
 import { requirePerson, retryOf } from '../current-person.ts';
-import { sendLookup, sendProblem } from '../errors.ts';
+import { sendProblem, sendWritten, writeLookup } from '../errors.ts';
 
 const params = z.object({ tag: z.string().max(60) });
 
@@ -26,7 +26,11 @@ export function lookUpRoutes(app: App, plant: Plant): void {
     async (request, reply) => {
       const refreshed = await plant.refresh();
       if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
-      return sendLookup(reply, lookUpPair(plant, request.params.tag, request.query, null));
+      const { tag } = request.params;
+      // Pages ask the same again every minute; the answer stands until the next entry or the next day.
+      const key = JSON.stringify([plant.today(), tag, request.query]);
+      const answer = () => writeLookup(lookUpPair(plant, tag, request.query, null));
+      return sendWritten(reply, plant.untilNextEntry('look-ups', key, answer));
     },
   );
 
@@ -45,7 +49,8 @@ export function lookUpRoutes(app: App, plant: Plant): void {
       if (!person.ok) return sendProblem(reply, person.problem);
       const { name, reason, ...query } = request.body;
       const by = { actor: person.value, retry: retryOf(request) };
-      return sendLookup(reply, await releaseReading(plant, request.params.tag, { name, reason, query }, by));
+      const released = await releaseReading(plant, request.params.tag, { name, reason, query }, by);
+      return sendWritten(reply, writeLookup(released));
     },
   );
 }
