@@ -13,6 +13,7 @@ const refusals: readonly ProblemCode[] = [
   'above-jack-rating',
   'above-gauge-span',
   'above-stress-ceiling',
+  'clock-behind-ledger',
   'nothing-to-release',
   'role-not-allowed',
   'approver-is-enterer',

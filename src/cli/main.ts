@@ -2,7 +2,7 @@
 
 import { userInfo } from 'node:os';
 import { fileURLToPath } from 'node:url';
-import type { Problem } from '../domain/problem.ts';
+import { fail, type Outcome, type Problem } from '../domain/problem.ts';
 import type { Command, CommandContext } from './command.ts';
 import { dueCommand } from './commands/due.ts';
 import { exportCommand } from './commands/export.ts';
@@ -41,10 +41,20 @@ export async function main(words: readonly string[]): Promise<number> {
     process.stdout.write(`${command.summary}\n${command.usage}\n`);
     return exitCodes.done;
   }
-  const outcome = await command.run(contextOfThisProcess(), args);
+  const outcome = await runSafely(command, args);
   if (outcome.ok) return outcome.value;
   writeProblem(outcome.problem, args);
   return exitCodeOfProblem(outcome.problem.code);
+}
+
+/** A fault of the program is a problem too, so that a script always gets one. */
+async function runSafely(command: Command, args: readonly string[]): Promise<Outcome<number>> {
+  try {
+    return await command.run(contextOfThisProcess(), args);
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    return fail('internal-error', `The program failed: ${reason}`);
+  }
 }
 
 function contextOfThisProcess(): CommandContext {

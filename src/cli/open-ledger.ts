@@ -2,7 +2,7 @@
 // This is the one place that names a concrete store and the machine's clock, tokens and password hashing.
 
 import { randomBytes } from 'node:crypto';
-import { existsSync, readdirSync, readFileSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { hash, verify } from '@node-rs/argon2';
 import { type Outcome, succeed } from '../domain/problem.ts';
@@ -12,6 +12,7 @@ import { openPlant, type PlantPorts } from '../service/plant.ts';
 import { openMemoryStorage } from '../storage/memory/open-storage.ts';
 import { sha256 } from '../storage/sha256.ts';
 import { openSqliteStorage } from '../storage/sqlite/open-storage.ts';
+import { putInPlace } from '../storage/sqlite/put-in-place.ts';
 import type { Storage } from '../storage/storage.ts';
 import type { OpenedPlant, OpenFor } from './command.ts';
 
@@ -23,6 +24,9 @@ export interface LedgerPlaces {
   readonly warn: (text: string) => void;
 }
 
+/** argon2id with 64 MiB, 3 passes, 4 lanes: the second recommended option of RFC 9106 4 (from memory). */
+const hashing = { memoryCost: 65_536, timeCost: 3, parallelism: 4 } as const;
+
 const clock = (): string => new Date().toISOString();
 
 function portsOn(storage: Storage): PlantPorts {
@@ -33,8 +37,7 @@ function portsOn(storage: Storage): PlantPorts {
     clock,
     sha256,
     randomToken: () => randomBytes(32).toString('base64url'),
-    // argon2id with the library's defaults (19 MiB, 2 passes), the first choice of RFC 9106 for small memory.
-    passwords: { hash: (password) => hash(password), verify: (hashed, password) => verify(hashed, password) },
+    passwords: { hash: (password) => hash(password, hashing), verify: (hashed, password) => verify(hashed, password) },
   };
 }
 
@@ -95,7 +98,9 @@ async function openSamplePlant(places: LedgerPlaces, purpose: OpenFor): Promise<
     rmSync(draft, { force: true });
     return laidOut;
   }
-  renameSync(draft, file);
+  // Where another process laid it out first, its file stays, with whatever was entered there.
+  putInPlace(draft, file);
+  rmSync(draft, { force: true });
   const reopened = openSqliteStorage(file, { sha256, mode: 'existing' });
   return reopened.ok ? opened(reopened.value, file, samplePassword) : reopened;
 }

@@ -6,7 +6,7 @@ import { degreeInput, fitAnswer } from './fit.ts';
 import { plantDay, runSheetBody, tag } from './run-sheet-json.ts';
 
 /** A submitted run sheet says of itself which pair, day and load cell it is of. */
-export const submissionBody = z.object({
+export const submissionBody = z.strictObject({
   sheet: runSheetBody.extend({
     pair: tag,
     calibratedOn: plantDay,

@@ -16,7 +16,7 @@ const pairInFile = pairBody.extend({
   hold: z.object({ on: plantDay.optional(), reason }).optional(),
 });
 
-export const equipmentFile = z.object({
+export const equipmentFile = z.strictObject({
   format: z.literal(equipmentFileFormat, `The format "${equipmentFileFormat}"`),
   jacks: z.array(jackBody).default([]),
   gauges: z.array(gaugeBody).default([]),

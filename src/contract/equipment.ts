@@ -3,9 +3,9 @@
 import { z } from 'zod';
 import { standing } from './lookup.ts';
 import { quantityAnswer, quantityInput } from './quantity.ts';
-import { plantDay, tag } from './run-sheet-json.ts';
+import { plainLine, plantDay, tag } from './run-sheet-json.ts';
 
-const serial = z.string('A serial number').trim().min(1, 'A serial number').max(60);
+const serial = plainLine('A serial number', 60).min(1, 'A serial number');
 const note = z.string().max(500).optional();
 
 export const jackBody = z.object({
@@ -39,10 +39,10 @@ export const loadCellBody = z.object({
 });
 
 export const certificateBody = z.object({
-  number: z.string('The number of the certificate').trim().min(1, 'The number of the certificate').max(60),
-  laboratory: z.string('The laboratory').trim().min(1, 'The laboratory').max(120),
+  number: plainLine('The number of the certificate', 60).min(1, 'The number of the certificate'),
+  laboratory: plainLine('The laboratory', 120).min(1, 'The laboratory'),
   accreditation: z.string().max(80).optional(),
-  traceableTo: z.string('The national institute').trim().min(1, 'The national institute').max(120),
+  traceableTo: plainLine('The national institute', 120).min(1, 'The national institute'),
   standard: z.string().max(80).optional(),
   calibratedOn: plantDay,
   validUntil: plantDay,
@@ -60,7 +60,7 @@ export const pairBody = z.object({
 });
 
 export const reasonBody = z.object({
-  reason: z.string('A reason').trim().min(5, 'A reason of at least five characters').max(500),
+  reason: plainLine('A reason', 500).min(5, 'A reason of at least five characters'),
 });
 
 const part = z.object({

@@ -7,7 +7,7 @@ const range = z.object({ low: z.number(), high: z.number() });
 
 export const degreeInput = z.union([z.literal(1), z.literal(2), z.literal(3), z.literal('auto')], '1, 2, 3 or "auto"');
 
-export const fitBody = z.object({
+export const fitBody = z.strictObject({
   sheet: runSheetBody,
   degree: degreeInput.default('auto'),
   set: z.enum(['force', 'reading']).optional(),

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { quantityAnswer } from './quantity.ts';
-import { plantDay } from './run-sheet-json.ts';
+import { plainLine, plantDay } from './run-sheet-json.ts';
 
 export const standings = ['ready', 'due-soon', 'overdue', 'drifting', 'on-hold', 'not-calibrated'] as const;
 export const standing = z.enum(standings);
@@ -13,10 +13,13 @@ export const warningAnswer = z.object({
   message: z.string(),
 });
 
-export const lookupQuery = z.object({
+export const lookupQuery = z.strictObject({
   force: z.string().max(80).optional().describe('The target as typed: "31 kip"'),
   strand: z.string().max(80).optional().describe('A strand of the table: "1/2 in 270"'),
-  fraction: z.coerce.number('A number above 0 and at most 1').gt(0, 'Above 0').max(1, 'At most 1').optional(),
+  fraction: z
+    .union([z.number(), z.string().max(20)], 'A number above 0 and at most 1')
+    .optional()
+    .describe('Of the breaking load; above 0 and at most 1'),
   reading: z.string().max(80).optional().describe('For the inverse: the force behind this reading, "4300 psi"'),
   preload: z.string().max(80).optional().describe('The preload force; else the fraction of the rule profile'),
   on: plantDay.optional(),
@@ -84,6 +87,5 @@ export const lookupAnswer = z.object({
 export type LookupAnswer = z.infer<typeof lookupAnswer>;
 
 export const releaseBody = lookupQuery.omit({ on: true, reading: true }).extend({
-  name: z.string('Who releases it').trim().min(2, 'Who releases it').max(80),
-  reason: z.string('The reason').trim().min(5, 'A reason of at least five characters').max(500),
+  reason: plainLine('The reason', 500).min(5, 'A reason of at least five characters'),
 });

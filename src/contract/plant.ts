@@ -5,7 +5,7 @@ import { roles } from '../domain/rules/role.ts';
 import { entryLine } from './calibration.ts';
 import { pairLine } from './equipment.ts';
 import { ruleProfileAnswer } from './rule-profile.ts';
-import { plantDay } from './run-sheet-json.ts';
+import { plainLine, plantDay } from './run-sheet-json.ts';
 
 export const plantAnswer = z.object({
   opened: z.boolean().describe('false while the ledger is empty and waits for the one-time code'),
@@ -84,7 +84,7 @@ const personId = z
   .string('A sign-in name')
   .regex(/^[a-z][a-z0-9.-]{1,39}$/, 'A sign-in name of 2 to 40 lower-case letters, digits, dots or hyphens');
 const newPassword = z.string('A password').min(8, 'A password of at least 8 characters').max(200);
-const personName = z.string('The name of the person').trim().min(2, 'The name of the person').max(80);
+const personName = plainLine('The name of the person', 80).min(2, 'The name of the person');
 
 export const personBody = z.object({
   id: personId,
@@ -106,7 +106,7 @@ function isTimeZone(name: string): boolean {
 
 export const openingBody = z.object({
   code: z.string('The code printed in the terminal').min(1, 'The code printed in the terminal').max(80),
-  plantName: z.string('The name of the plant').trim().min(2, 'The name of the plant').max(120),
+  plantName: plainLine('The name of the plant', 120).min(2, 'The name of the plant'),
   timeZone: z.string('The time zone of the plant').refine(isTimeZone, 'An IANA time zone such as America/Chicago'),
   administrator: z.object({ id: personId, name: personName, password: newPassword }),
 });

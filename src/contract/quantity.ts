@@ -14,6 +14,10 @@ export type QuantityInput = z.infer<typeof quantityInput>;
 
 export const quantityAnswer = z.object({ value: z.number(), unit: z.string() });
 
+/** Values outside are slips whatever the unit; inside, no conversion leaves the range of a double. House rule. */
+const smallest = 1e-9;
+const largest = 1e12;
+
 /** Answers the quantity meant, above zero. Problems: those of the parsers, and `number-out-of-range` at zero or below. */
 export function readPositiveQuantity<U extends string>(
   table: UnitTable<U>,
@@ -21,13 +25,17 @@ export function readPositiveQuantity<U extends string>(
   where: string,
 ): Outcome<Quantity<U>> {
   const read = typeof input === 'string' ? parseQuantity(table, input, where) : readParts(table, input, where);
-  if (!read.ok || (read.value.value > 0 && Number.isFinite(read.value.value))) return read;
+  if (!read.ok || (read.value.value >= smallest && read.value.value <= largest)) return read;
   const given = typeof input === 'string' ? input : `${input.value} ${input.unit}`;
-  return fail('number-out-of-range', `${where}: a ${table.kind} above zero is needed; "${given}" is not.`, {
-    where,
-    needed: `a ${table.kind} above zero`,
-    given,
-  });
+  return fail(
+    'number-out-of-range',
+    `${where}: a ${table.kind} above zero, of a size that can be, is needed; "${given}" is not.`,
+    {
+      where,
+      needed: `a ${table.kind} above zero, from ${smallest} to ${largest}`,
+      given,
+    },
+  );
 }
 
 function readParts<U extends string>(

@@ -19,11 +19,24 @@ function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
   );
 }
 
+/** What was given, for a sentence: a text or number as it is, anything larger by its kind alone. */
 function writeGiven(value: unknown): string {
-  // JSON writes a number it cannot hold as null, which is not what was given.
-  const text =
-    typeof value === 'string' || typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? 'nothing');
+  if (value === undefined) return 'nothing';
+  if (Array.isArray(value)) return 'a list';
+  if (typeof value === 'object' && value !== null) return 'an object';
+  const text = String(value);
   return text.length > longest ? `${text.slice(0, longest)}...` : text;
+}
+
+function unknownFields(where: string, keys: readonly string[]): Problem {
+  const given = keys.slice(0, 5).join(', ').slice(0, longest);
+  return {
+    code: 'field-invalid',
+    message: `${where} has fields this program does not know: ${given}. Nothing is passed over in silence.`,
+    where,
+    needed: 'only fields of the format, spelled as it spells them',
+    given,
+  };
 }
 
 /** The first thing a schema found wrong, as a problem. */
@@ -31,6 +44,7 @@ export function problemOfZodError(error: z.ZodError, input: unknown): Problem {
   const issue = deepestIssue(error.issues[0]);
   const path = issue?.path ?? [];
   const where = writePath(path) || 'body';
+  if (issue?.code === 'unrecognized_keys') return unknownFields(where, issue.keys);
   const given = valueAt(input, path);
   const needed = issue === undefined ? 'a valid body' : neededFor(issue);
   const code = given === undefined ? 'field-missing' : 'field-invalid';

@@ -19,6 +19,7 @@ export const ruleProfileAnswer = z.object({
   minimumCycles: limit,
   minimumLevels: limit,
   validCertificates: limit,
+  activeLoading: limit,
   efficiencyLow: limit,
   efficiencyHigh: limit,
   driftPercent: limit,

@@ -90,10 +90,21 @@ function splitStatements(text: string): Outcome<{
   for (const [index, cells] of rows.entries()) {
     const joined = cells.join(delimiter).trim();
     if (joined.startsWith('#')) {
+      if (lines.length > 0 && cells.length >= 4) {
+        return notReadable(`Line ${index + 1} begins with "#" and has the cells of a point; it would be lost.`, {
+          where: `line ${index + 1}`,
+          needed: 'run numbers without "#"',
+          given: joined.slice(0, 120),
+        });
+      }
       const statement = /^#\s*([^:]+?)\s*:\s*(.*)$/s.exec(joined.replace(/[\s,;]+$/, ''));
       const key = statement?.[1]?.toLowerCase() ?? '';
       if (Object.hasOwn(statements, key) && statement?.[2]) {
-        stated[statements[key as keyof typeof statements]] = statement[2];
+        const field = statements[key as keyof typeof statements];
+        if (stated[field] !== undefined) {
+          return notReadable(`Line ${index + 1} says "${key}" a second time.`, { where: `line ${index + 1}` });
+        }
+        stated[field] = statement[2];
       }
     } else if (cells.some((cell) => cell.trim() !== '')) {
       lines.push({ line: index + 1, cells });
@@ -135,7 +146,7 @@ function readHeader({ line, cells }: CsvLine): Outcome<Columns> {
       given: cells.join(',').slice(0, 120),
     });
   }
-  const unitIn = (column: number) => /\(([^)]*)\)/.exec(cells[column] ?? '')?.[1] ?? '';
+  const unitIn = (column: number) => /^[^()]*\(([^()]*)\)\s*$/.exec(cells[column] ?? '')?.[1] ?? '';
   const forceUnit = parseUnit(force, unitIn(forceColumn), `line ${line}, column force`);
   if (!forceUnit.ok) return forceUnit;
   const readingUnit = parseUnit(pressure, unitIn(readingColumn), `line ${line}, column reading`);

@@ -16,12 +16,24 @@ export const runSheetFormat = 'jackledger-run-sheet/1';
 const mostCycles = 50;
 const mostPoints = 500;
 
+const tagWords = 'A tag of 1 to 40 Latin letters, digits, dots, hyphens or slashes';
+
+/** Wide and narrow forms of a letter are one letter, and letters of other scripts that look alike are refused. */
 export const tag = z
-  .string()
+  .string(tagWords)
   .trim()
-  .min(1, 'A tag of 1 to 40 letters, digits, dots, hyphens or slashes')
-  .max(40, 'A tag of 1 to 40 letters, digits, dots, hyphens or slashes')
-  .regex(/^[\p{L}\p{N}][\p{L}\p{N}._/-]*$/u, 'A tag of 1 to 40 letters, digits, dots, hyphens or slashes');
+  .normalize('NFKC')
+  .min(1, tagWords)
+  .max(40, tagWords)
+  .regex(/^[\p{Script=Latin}\d][\p{Script=Latin}\d._/-]*$/u, tagWords);
+
+/** One line of text a person typed: no control characters, nothing that turns the direction of writing. */
+export const plainLine = (words: string, most: number) =>
+  z
+    .string(words)
+    .trim()
+    .max(most, `${words}, at most ${most} characters`)
+    .regex(/^\P{C}*$/u, `${words}, without control characters`);
 
 const dayWords = 'A day that exists, written YYYY-MM-DD';
 export const plantDay = z
@@ -35,7 +47,7 @@ const measured = (name: string) =>
     .min(0, `${name}: a finite number of 0 or more`)
     .max(1e12, `${name}: below 1e12`);
 
-export const runSheetBody = z.object({
+export const runSheetBody = z.strictObject({
   format: z.literal(runSheetFormat, `The format "${runSheetFormat}"`).optional(),
   pair: tag.optional(),
   calibratedOn: plantDay.optional(),
@@ -44,7 +56,7 @@ export const runSheetBody = z.object({
   loading: z.enum(['active', 'passive'], '"active" (the jack pushes the cell) or "passive"').optional(),
   temperatureCelsius: z.number().min(-60).max(80).optional(),
   note: z.string().max(2000).optional(),
-  units: z.object(
+  units: z.strictObject(
     {
       force: z.string('A unit of force').max(30),
       reading: z.string('A unit of pressure').max(30),
@@ -53,11 +65,11 @@ export const runSheetBody = z.object({
   ),
   cycles: z
     .array(
-      z.object({
-        ramExtension: z.object({ value: z.number().min(0), unit: z.string().max(30) }).optional(),
+      z.strictObject({
+        ramExtension: z.strictObject({ value: z.number().min(0), unit: z.string().max(30) }).optional(),
         points: z
           .array(
-            z.object({
+            z.strictObject({
               direction: z.enum(['up', 'down'], 'The direction "up" or "down"'),
               force: measured('force'),
               reading: measured('reading'),

@@ -33,6 +33,7 @@ export const problemMeanings = {
   'above-jack-rating': 'The force is above the rating of the jack.',
   'above-gauge-span': 'The reading is above the full scale of the gauge.',
   'above-stress-ceiling': 'The force is above the stress ceiling of the strand.',
+  'clock-behind-ledger': 'The clock of this machine stands before the newest entry of the ledger.',
   'release-needed': 'A stop stands in the way; a named person must release the reading with a reason.',
   'nothing-to-release': 'There is no stop to release.',
   'interval-not-finite': 'The calibration data give no finite interval at this point.',

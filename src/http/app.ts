@@ -30,6 +30,8 @@ export interface AppOptions {
   readonly webFolder: string | null;
   /** The one-time code that opens a new ledger; null when none is out. */
   readonly openingCode: string | null;
+  /** Whether the server listens on loopback alone and answers to no other name. */
+  readonly onlyLoopback: boolean;
   /** Whether the cookie may only travel over TLS. */
   readonly secureCookie: boolean;
   /** The password the sample plant's people share; null on a real plant. */
@@ -44,6 +46,13 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
     bodyLimit,
     logger: { level: process.env.JACKLEDGER_LOG ?? 'error' },
     routerOptions: { maxParamLength: 200 },
+    frameworkErrors: (error, request, reply) => {
+      sendProblem(reply, {
+        code: 'not-found',
+        message: `This address cannot be read: ${error.message}`,
+        given: request.url,
+      });
+    },
   }).withTypeProvider<ZodTypeProvider>();
   app.setValidatorCompiler(({ schema }) => (input: unknown) => {
     const parsed = (schema as z.ZodType).safeParse(input);
@@ -52,7 +61,7 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
   // Answers are built by typed code and checked against their schemas in the tests; here they are only written.
   app.setSerializerCompiler(() => (value) => JSON.stringify(value));
   handleErrors(app);
-  refuseOtherSites(app);
+  refuseOtherSites(app, options.onlyLoopback);
   setHeaders(app);
 
   await app.register(cookie);
@@ -90,11 +99,35 @@ async function serveWeb(app: App, webFolder: string): Promise<void> {
   });
 }
 
+/** Longer than any identifier; a longer key would be kept for nothing. House rule. */
+const longestKey = 200;
+
 /** A page of another site must not act with the cookie of this one. */
-function refuseOtherSites(app: App): void {
+function refuseOtherSites(app: App, onlyLoopback: boolean): void {
   app.addHook('onRequest', (request, reply, next) => {
-    if (request.method === 'GET' || request.method === 'HEAD') return next();
     const { origin, host } = request.headers;
+    // A name of somebody else's that resolves to this machine would make its pages ours.
+    if (onlyLoopback && !/^(localhost|127\.0\.0\.1|\[::1\])(:\d+)?$/i.test(host ?? '')) {
+      sendProblem(reply, {
+        code: 'other-site',
+        message: 'This server answers on this machine alone, by the name localhost.',
+        needed: 'localhost, 127.0.0.1 or [::1] as the host',
+        given: host ?? 'no host',
+      });
+      return;
+    }
+    if (request.method === 'GET' || request.method === 'HEAD') return next();
+    const key = request.headers['idempotency-key'];
+    if (key !== undefined && key.length > longestKey) {
+      sendProblem(reply, {
+        code: 'field-invalid',
+        message: 'The idempotency key is too long.',
+        where: 'idempotency-key',
+        needed: `at most ${longestKey} characters`,
+        given: `${key.length} characters`,
+      });
+      return;
+    }
     const fetchSite = request.headers['sec-fetch-site'];
     const otherOrigin = origin !== undefined && URL.canParse(origin) && new URL(origin).host !== host;
     if (otherOrigin || origin === 'null' || fetchSite === 'cross-site') {

@@ -24,7 +24,7 @@ export async function requirePerson(plant: Plant, request: FastifyRequest): Prom
  */
 export function retryOf(request: FastifyRequest): Retry | null {
   const key = request.headers['idempotency-key'];
-  if (typeof key !== 'string' || key.length === 0 || key.length > 200) return null;
+  if (typeof key !== 'string' || key.length === 0) return null;
   return { key, request: JSON.stringify([request.method, request.url, request.body ?? null]) };
 }
 

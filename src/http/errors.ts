@@ -28,6 +28,7 @@ const statuses: Partial<Record<ProblemCode, number>> = {
   'above-jack-rating': 409,
   'above-gauge-span': 409,
   'above-stress-ceiling': 409,
+  'clock-behind-ledger': 503,
   'release-needed': 409,
   'nothing-to-release': 409,
   'already-decided': 409,
@@ -103,6 +104,7 @@ function problemOfLookup(answer: LookupAnswer): Problem | null {
 }
 
 const refusalCodes: Readonly<Record<string, ProblemCode>> = {
+  'clock-behind-ledger': 'clock-behind-ledger',
   'not-calibrated': 'not-calibrated',
   'pair-parted': 'pair-parted',
   'on-hold': 'on-hold',

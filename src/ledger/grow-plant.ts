@@ -14,6 +14,7 @@ interface GrowingPair {
 /** A plant state while it is being built; everybody else sees it as the read-only `PlantState`. */
 export interface GrowingPlant {
   head: PlantState['head'];
+  newestAt: PlantState['newestAt'];
   plant: PlantState['plant'];
   rules: PlantState['rules'];
   rulesHash: PlantState['rulesHash'];
@@ -31,6 +32,7 @@ export function growPlant(plant: GrowingPlant, entry: AnyLedgerEntry): void {
   }
   takeIn(plant, entry);
   plant.head = { seq: entry.seq, hash: entry.hash };
+  if (plant.newestAt === null || entry.at > plant.newestAt) plant.newestAt = entry.at;
 }
 
 function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {

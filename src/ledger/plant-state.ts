@@ -48,6 +48,8 @@ export interface PairRecord {
 
 export interface PlantState {
   readonly head: { readonly seq: number; readonly hash: string };
+  /** The instant of the newest entry; null while there is none. */
+  readonly newestAt: string | null;
   readonly plant: {
     readonly name: string;
     readonly timeZone: string;

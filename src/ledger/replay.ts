@@ -38,6 +38,7 @@ export function replay(entries: Iterable<AnyLedgerEntry>, from?: PlantState): Pl
 function startOf(from: PlantState | undefined): GrowingPlant {
   return {
     head: from?.head ?? { seq: 0, hash: genesisHash },
+    newestAt: from?.newestAt ?? null,
     plant: from?.plant ?? null,
     rules: from?.rules ?? twelveMonthsTwoPercent,
     rulesHash: from?.rulesHash ?? null,

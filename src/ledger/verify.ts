@@ -52,7 +52,8 @@ function faultOfPlace(row: StoredRow, head: VerifiedLedger['head']): string | un
   return undefined;
 }
 
-function faultOfContent(row: StoredRow, sha256: Sha256): string | undefined {
+/** What is wrong with what one row says, its place in the chain aside; undefined when nothing is. */
+export function faultOfContent(row: StoredRow, sha256: Sha256): string | undefined {
   if (!(entryKinds as readonly string[]).includes(row.kind)) return `its kind "${row.kind}" is not known`;
   try {
     if (canonicalText(JSON.parse(row.body)) !== row.body) return 'its body is not in the form it was written in';

@@ -3,7 +3,7 @@
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { Role } from '../domain/rules/role.ts';
 import type { Person } from '../ledger/plant-state.ts';
-import { type Actor, performAction } from './perform-action.ts';
+import { type Actor, checkRole, performAction } from './perform-action.ts';
 import type { Plant } from './plant.ts';
 
 /** Adds a person. Problems: `tag-taken`, `field-invalid` for an id that is not plain. */
@@ -23,6 +23,15 @@ export async function addPerson(
   if (person.password.length < 8) {
     return fail('field-invalid', 'The password is too short.', { where: 'password', needed: 'at least 8 characters' });
   }
+  const hash = await plant.passwords.hash(person.password);
+  // A person without a password is one whose adding was cut off between the entry and the password: it goes on here.
+  const known = plant.state.people.get(id);
+  if (known?.name === name && known.role === role && (await plant.credentials.passwordHash(id)) === null) {
+    const allowed = checkRole(by.actor, 'add-person');
+    if (!allowed.ok) return allowed;
+    const set = await plant.credentials.setPasswordHash(id, hash);
+    return set.ok ? succeed(known) : set;
+  }
   // The password stays out of what a retry is compared by, since a fast hash of that is kept.
   const retry = by.retryKey === null ? null : { key: by.retryKey, request: JSON.stringify([id, name, role]) };
   const added = await performAction<Person>(plant, {
@@ -35,6 +44,7 @@ export async function addPerson(
         : succeed([{ at, actor: by.actor.id, kind: 'person-added/1', subject: id, body: { name, role } }]),
     answer: () => succeed({ id, name, role }),
   });
-  if (added.ok) await plant.credentials.setPasswordHash(id, await plant.passwords.hash(person.password));
-  return added;
+  if (!added.ok) return added;
+  const set = await plant.credentials.setPasswordHash(id, hash);
+  return set.ok ? added : set;
 }

@@ -143,8 +143,15 @@ async function importPair(
 ): Promise<void> {
   const formed = await formPair(plant, pair, by);
   const { parted: _parted, ...known } = plant.state.pairs.get(pair.tag)?.pair ?? { parted: undefined };
-  note(`pair ${pair.tag}`, formed, isSame(known, pair));
-  if (!formed.ok) return;
-  if (hold !== undefined) note(`hold on ${pair.tag}`, await placeHold(plant, pair.tag, hold.reason, by));
-  if (parted !== undefined) note(`parting of ${pair.tag}`, await partPair(plant, pair.tag, parted, by));
+  const isKnown = isSame(known, pair);
+  note(`pair ${pair.tag}`, formed, isKnown);
+  if (!formed.ok && !isKnown) return;
+  // A pair that was known before may still lack its hold or its parting.
+  const record = plant.state.pairs.get(pair.tag);
+  if (hold !== undefined && record?.hold?.reason !== hold.reason) {
+    note(`hold on ${pair.tag}`, await placeHold(plant, pair.tag, hold.reason, by));
+  }
+  if (parted !== undefined && !isSame(record?.pair.parted ?? null, parted)) {
+    note(`parting of ${pair.tag}`, await partPair(plant, pair.tag, parted, by));
+  }
 }

@@ -70,7 +70,10 @@ export async function layOutSamplePlant(ports: PlantPorts, files: SampleFiles): 
     if (!done.ok) return { ok: false, problem: { ...done.problem, message: `${step.what}: ${done.problem.message}` } };
   }
   const hash = await ports.passwords.hash(samplePassword);
-  for (const { id } of file.people) await ports.credentials.setPasswordHash(id, hash);
+  for (const { id } of file.people) {
+    const set = await ports.credentials.setPasswordHash(id, hash);
+    if (!set.ok) return set;
+  }
   return succeed(undefined);
 }
 

@@ -18,6 +18,7 @@ import type { RuleProfile } from '../domain/rules/rule-profile.ts';
 import { columnFor, jackingForce, stressCeiling } from '../domain/strand/jacking-force.ts';
 import { findStrand } from '../domain/strand/strand-table.ts';
 import { force } from '../domain/units/force.ts';
+import { parseNumber } from '../domain/units/number.ts';
 import { pressure } from '../domain/units/pressure.ts';
 import { convert } from '../domain/units/quantity.ts';
 import { findPair } from './find-record.ts';
@@ -35,7 +36,8 @@ export function lookUpPair(plant: Plant, tag: string, query: LookupQuery, releas
   const found = pairBasis(plant, record.value, on);
   if (!found.ok) return found;
   const { basis, standing, current } = found.value;
-  const asked = { strand: query.strand ?? null, fraction: query.fraction ?? null };
+  const fraction = readFraction(query.fraction);
+  if (!fraction.ok) return fraction;
   const result = answerQuery(basis, query, released);
   if (!result.ok) return result;
   return succeed({
@@ -48,7 +50,8 @@ export function lookUpPair(plant: Plant, tag: string, query: LookupQuery, releas
       jack: record.value.pair.jack,
       gauge: record.value.pair.gauge,
       strandsPulled: basis.jack?.strandsPulled ?? 1,
-      ...asked,
+      strand: query.strand ?? null,
+      fraction: fraction.value,
     },
     calibration: calibrationOf(current),
     dial: dialOf(basis),
@@ -130,7 +133,9 @@ function readTarget(basis: LookupBasis, query: LookupQuery): Outcome<LookupTarge
       needed: 'force "31 kip", or strand "1/2 in 270" with fraction 0.75',
     });
   }
-  if (query.fraction === undefined) {
+  const fraction = readFraction(query.fraction);
+  if (!fraction.ok) return fraction;
+  if (fraction.value === null) {
     return fail('field-missing', 'A strand needs the fraction of its breaking load that is pulled.', {
       where: 'fraction',
       needed: 'a number above 0 and at most 1, for example 0.75',
@@ -139,7 +144,7 @@ function readTarget(basis: LookupBasis, query: LookupQuery): Outcome<LookupTarge
   const column = columnFor(basis.curve?.units.force ?? basis.jack?.ratedForce.unit ?? 'kN');
   return succeed({
     ...common,
-    force: jackingForce(strand.value, column, { fraction: query.fraction, strands }),
+    force: jackingForce(strand.value, column, { fraction: fraction.value, strands }),
     ceiling: stressCeiling(strand.value, column, { strands, rules: basis.rules }),
   });
 }
@@ -167,4 +172,16 @@ function dialOf(basis: LookupBasis): LookupAnswer['dial'] {
   const onDial = (value: number): number => convert(pressure, { value, unit: units.reading }, fullScale.unit);
   const calibrated = { low: onDial(readingRange.low), high: onDial(readingRange.high) };
   return { display, fullScale, graduation, calibrated };
+}
+
+/** Answers the fraction of the breaking load that was asked for; null where none was. */
+function readFraction(input: LookupQuery['fraction']): Outcome<number | null> {
+  if (input === undefined) return succeed(null);
+  const number = typeof input === 'number' ? succeed(input) : parseNumber(input, 'fraction');
+  if (!number.ok || (number.value > 0 && number.value <= 1)) return number;
+  return fail('number-out-of-range', `A fraction of the breaking load cannot be ${input}.`, {
+    where: 'fraction',
+    needed: 'a number above 0 and at most 1, for example 0.75',
+    given: String(input),
+  });
 }

@@ -31,7 +31,9 @@ export async function openNewPlant(
   if (hasAdministrator(plant)) return fail('ledger-conflict', 'This plant is already open.');
   const at = plant.clock();
   const { id, name, password } = input.administrator;
-  const passwordHash = await plant.passwords.hash(password);
+  // The password first: a ledger cut off before its entries is still empty, and the code opens it again.
+  const set = await plant.credentials.setPasswordHash(id, await plant.passwords.hash(password));
+  if (!set.ok) return set;
   const appended = await plant.append(
     [
       {
@@ -53,6 +55,5 @@ export async function openNewPlant(
     null,
   );
   if (!appended.ok) return appended;
-  await plant.credentials.setPasswordHash(id, passwordHash);
   return succeed({ id, name, role: 'administrator' });
 }

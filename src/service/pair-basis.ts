@@ -1,6 +1,6 @@
 // What a pair stands on at a day: its calibration in force, the one before, its standing, and the basis of look-ups.
 
-import type { PlantDay } from '../domain/dates/plant-day.ts';
+import { type PlantDay, plantDayAt } from '../domain/dates/plant-day.ts';
 import { changeBetweenCalibrations } from '../domain/drift/between-calibrations.ts';
 import type { Certificate } from '../domain/equipment/equipment.ts';
 import { warningsOfStanding } from '../domain/lookup/judge-target.ts';
@@ -75,8 +75,8 @@ export function pairBasis(plant: Plant, record: PairRecord, on: PlantDay): Outco
 }
 
 function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: PlantDay): Outcome<PairBasis> {
-  const besides = on === today ? succeed([]) : warningsBesides(plant, record, on, today);
-  if (!besides.ok) return besides;
+  const ofAnotherDay = on === today ? succeed([]) : warningsOfAnotherDay(plant, record, on, today);
+  if (!ofAnotherDay.ok) return ofAnotherDay;
   const { pair } = record;
   const parts = partsOf(plant.state, { pair: pair.tag, loadCell: null, day: null });
   if (!parts.ok) return parts;
@@ -97,7 +97,7 @@ function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: Pla
       parted: pair.parted !== undefined && pair.parted.on <= on,
       onHold: record.hold !== null,
       acceptance: judged?.value.acceptance ?? [],
-      besides: besides.value,
+      besides: [...warningsOfClock(plant, today), ...ofAnotherDay.value],
       step: readableStep(parts.value.gauge),
       rules: plant.state.rules,
     },
@@ -108,11 +108,25 @@ function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: Pla
  * What a look-up as of another day says besides: that it is of another day, and, of a day gone by, whatever stands in the
  * way of the pair today, so that nobody sets a gauge by asking for an earlier day.
  */
-function warningsBesides(plant: Plant, record: PairRecord, on: PlantDay, today: PlantDay): Outcome<readonly Warning[]> {
+function warningsOfAnotherDay(
+  plant: Plant,
+  record: PairRecord,
+  on: PlantDay,
+  today: PlantDay,
+): Outcome<readonly Warning[]> {
   const ofAnotherDay = warn('of-another-day', `As of ${on}, not of today, ${today}: do not set a gauge by it.`);
   if (on > today) return succeed([ofAnotherDay]);
   const now = pairBasis(plant, record, today);
   if (!now.ok) return now;
   const inTheWay = warningsOfStanding(now.value.basis).filter(({ weight }) => weight === 'refuse' || weight === 'stop');
   return succeed([ofAnotherDay, ...inTheWay]);
+}
+
+/** A clock set back would make an expired calibration valid again, and a superseded one the newest. */
+function warningsOfClock({ state }: Plant, today: PlantDay): readonly Warning[] {
+  if (state.newestAt === null) return [];
+  const newest = plantDayAt(state.newestAt, state.plant?.timeZone ?? 'UTC');
+  if (newest <= today) return [];
+  const message = `By the clock of this machine today is ${today}, but the ledger has an entry of ${newest}; set the clock right.`;
+  return [warn('clock-behind-ledger', message)];
 }

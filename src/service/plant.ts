@@ -1,5 +1,5 @@
 // One open plant: its ports, its live state by replay, and the curves already fitted. Every user action takes it.
-// Opening one on a concrete store is done by http/server.ts and cli/main.ts.
+// Opening one on a concrete store is done by cli/open-ledger.ts.
 
 import { type CalibrationFit, fitCalibration } from '../domain/calibration/fit-calibration.ts';
 import { type PlantDay, plantCalendar } from '../domain/dates/plant-day.ts';
@@ -8,6 +8,8 @@ import type { AnyLedgerEntry, NewEntry } from '../ledger/entry.ts';
 import type { Sha256 } from '../ledger/hash-chain.ts';
 import type { CalibrationRecord, PlantState } from '../ledger/plant-state.ts';
 import { createReplay } from '../ledger/replay.ts';
+import { entryOfRow } from '../ledger/stored-row.ts';
+import { faultOfContent } from '../ledger/verify.ts';
 import type { CredentialStore } from '../storage/credential-store.ts';
 import type { LedgerStore } from '../storage/ledger-store.ts';
 import type { StoredRows } from '../storage/stored-rows.ts';
@@ -63,7 +65,7 @@ const utf8 = new TextEncoder();
 const shelves = { bases: 50_000, 'look-ups': 5_000 } as const;
 type Shelf = keyof typeof shelves;
 
-/** Replays the ledger behind the ports. Problem: `ledger-broken`. */
+/** Replays the ledger behind the ports, each entry checked against its hash. Problem: `ledger-broken`. */
 export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
   const { state, apply } = createReplay();
   const computed = new Map<string, unknown>();
@@ -73,9 +75,12 @@ export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
     try {
       const head = await ports.ledger.head();
       if (head.seq === state.head.seq) return succeed(undefined);
-      for await (const entry of ports.ledger.readEntries(state.head.seq)) {
+      for await (const row of ports.rows.readStoredRows(state.head.seq)) {
         // Two refreshes may run side by side; the one that comes second passes over what the first took in.
-        if (entry.seq > state.head.seq) apply(entry);
+        if (row.seq <= state.head.seq) continue;
+        const fault = faultOfContent(row, ports.sha256);
+        if (fault !== undefined) return fail('ledger-broken', `Entry ${row.seq} does not verify: ${fault}.`);
+        apply(entryOfRow(row));
       }
       return succeed(undefined);
     } catch (error) {

@@ -27,7 +27,13 @@ export async function signIn(plant: Plant, id: string, password: string): Promis
   const token = plant.randomToken();
   const createdAt = plant.clock();
   const expiresAt = new Date(Date.parse(createdAt) + sessionHours * 3_600_000).toISOString();
-  await plant.credentials.addSession({ tokenHash: hashToken(plant, token), person: person.id, createdAt, expiresAt });
+  const added = await plant.credentials.addSession({
+    tokenHash: hashToken(plant, token),
+    person: person.id,
+    createdAt,
+    expiresAt,
+  });
+  if (!added.ok) return added;
   return succeed({ person, token, expiresAt });
 }
 
@@ -38,8 +44,8 @@ export async function personOfSession(plant: Plant, token: string): Promise<Pers
   return plant.state.people.get(session.person) ?? null;
 }
 
-export async function signOut(plant: Plant, token: string): Promise<void> {
-  await plant.credentials.removeSession(hashToken(plant, token));
+export function signOut(plant: Plant, token: string): Promise<Outcome<null>> {
+  return plant.credentials.removeSession(hashToken(plant, token));
 }
 
 function hashToken(plant: Plant, token: string): string {

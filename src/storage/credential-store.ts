@@ -1,5 +1,7 @@
 // The port for what signing in needs: password hashes and sessions. Kept beside the ledger, never in its entries.
 
+import type { Outcome } from '../domain/problem.ts';
+
 export interface StoredSession {
   readonly tokenHash: string;
   readonly person: string;
@@ -9,8 +11,9 @@ export interface StoredSession {
 
 export interface CredentialStore {
   passwordHash(person: string): Promise<string | null>;
-  setPasswordHash(person: string, hash: string): Promise<void>;
-  addSession(session: StoredSession): Promise<void>;
+  /** Writes fail as `LedgerStore.append` does: `ledger-locked`, `ledger-write-failed`. */
+  setPasswordHash(person: string, hash: string): Promise<Outcome<null>>;
+  addSession(session: StoredSession): Promise<Outcome<null>>;
   session(tokenHash: string): Promise<StoredSession | null>;
-  removeSession(tokenHash: string): Promise<void>;
+  removeSession(tokenHash: string): Promise<Outcome<null>>;
 }

@@ -12,6 +12,12 @@ export default defineConfig({
   build: {
     outDir: fileURLToPath(new URL('../../dist/web', import.meta.url)),
     emptyOutDir: true,
+    rolldownOptions: {
+      output: {
+        // One chunk, so that zod is set up before any chunk that makes a schema runs.
+        codeSplitting: { groups: [{ name: 'zod', test: /node_modules\/zod\/|zod-without-eval/ }] },
+      },
+    },
   },
   // The host stays the page's own: the server refuses a write that comes from another site.
   server: { proxy: { '/api': { target: `http://localhost:${port}`, changeOrigin: false } } },

@@ -108,7 +108,13 @@ export const httpLookUp: Benchmark = {
   name: 'http-look-up',
   measure: async () => {
     const plant = await loadedPlant();
-    const options = { webFolder: null, openingCode: null, secureCookie: false, samplePassword: null };
+    const options = {
+      webFolder: null,
+      openingCode: null,
+      onlyLoopback: true,
+      secureCookie: false,
+      samplePassword: null,
+    };
     const app = await buildApp(plant, options);
     await app.listen({ port: 0, host: '127.0.0.1' });
     const port = (app.server.address() as AddressInfo).port;

@@ -82,6 +82,42 @@ describe('the reading to set', () => {
     expect(await shownReading()).toBe(printed.readingToSet?.value);
   });
 
+  test('the unit shown for a force chosen before is the unit sent', async () => {
+    await page.goto('/?pair=P-12&force=60+metric+ton');
+    await page.getByRole('button', { name: /^Force/ }).click();
+    expect(await page.getByLabel('Force at the jack').inputValue()).toBe('60');
+    const unit = await page.getByLabel('Unit').inputValue();
+    expect(unit).toBe('tf');
+    await page.getByLabel('Force at the jack').fill('61');
+    await page.getByRole('button', { name: 'Show the reading' }).click();
+    await expect.poll(() => new URL(page.url()).searchParams.get('force')).toBe(`61 ${unit}`);
+  });
+
+  test('for a force alone says that no ceiling was checked, and with a strand named checks it', async () => {
+    await page.goto('/?pair=P-01&force=31+kip');
+    await expectText(page.getByRole('main'), 'stress ceiling not checked');
+    await page.getByRole('button', { name: /^Force/ }).click();
+    await page.getByLabel('Strand, to check its stress ceiling').selectOption('1/2 in 270');
+    await page.getByRole('button', { name: 'Show the reading' }).click();
+    await page.getByRole('button', { name: /^Force, on 1\/2 in 270/ }).waitFor();
+    await reading().waitFor();
+    const main = page.getByRole('main');
+    await expect.poll(() => main.textContent()).not.toContain('stress ceiling not checked');
+    await page.goto('/?pair=P-01&force=40+kip&strand=1/2+in+270');
+    await expectText(page.getByRole('region', { name: 'No reading' }), 'above the stress ceiling');
+  });
+
+  test.each([
+    { width: 740, height: 360 },
+    { width: 640, height: 450 },
+  ])('is seen without scrolling on a screen of $width by $height', async (size) => {
+    await page.setViewportSize(size);
+    await page.goto('/?pair=P-01&strand=1/2+in+270&fraction=0.75');
+    await reading().waitFor();
+    const box = await reading().boundingBox();
+    expect((box?.y ?? size.height) + (box?.height ?? 0)).toBeLessThanOrEqual(size.height);
+  });
+
   test('of a jack that pulls several strands says how many', async () => {
     await page.goto('/?pair=P-13&strand=1/2+in+270&fraction=0.75');
     await expectText(page.getByRole('main'), 'pulls 12 strands');
@@ -138,7 +174,7 @@ describe('without a number', () => {
 
   test('an overdue pair gives it only after a release by name, and the ledger keeps name and reason', async () => {
     await page.goto(overdue);
-    await expectText(page.getByRole('region', { name: 'Reading withheld' }), 'expired');
+    await expectText(page.getByRole('region', { name: 'Reading withheld' }), 'valid until');
     expect(await reading().count()).toBe(0);
 
     await page.getByRole('link', { name: 'Sign in to release it' }).click();
@@ -184,6 +220,21 @@ describe('without a number', () => {
     expect(await reading().count()).toBe(0);
   });
 
+  test('a released reading takes the focus, and leaves the force behind a reading withheld', async () => {
+    await page.goto('/sign-in?back=%2F%3Fpair%3DP-05%26force%3D140%2BkN');
+    await signIn('Wendell Abara');
+    await expectText(page.getByRole('region', { name: 'Reading withheld' }), 'Released by');
+    expect(await page.getByRole('main').getByRole('textbox').count()).toBe(1);
+    await page.getByLabel('Why').fill('The bed is half pulled');
+    await page.getByRole('button', { name: 'Release and show the reading' }).click();
+    await reading().waitFor();
+    await expect.poll(focusedLabel).toBe('Set the gauge to');
+    await page.getByText('Force behind a reading').click();
+    await page.getByLabel('Reading on the gauge').fill('200');
+    await page.getByRole('button', { name: 'Show the force' }).click();
+    await expectText(page.getByRole('group'), 'not available while a stop stands');
+  });
+
   test('a pair that does not exist is said in words', async () => {
     await page.goto('/?pair=P-99&force=31+kip');
     await expectText(page.getByRole('main'), 'There is no pair P-99');
@@ -197,7 +248,6 @@ describe('without a connection', () => {
     const before = await shownReading();
 
     await context.setOffline(true);
-    await page.evaluate(() => window.dispatchEvent(new Event('visibilitychange')));
     await page.getByRole('heading', { name: 'No connection: no reading' }).first().waitFor();
     expect(await reading().count()).toBe(0);
 
@@ -205,9 +255,32 @@ describe('without a connection', () => {
     await reading().waitFor();
     expect(await shownReading()).toBe(before);
   });
+
+  test('a page not loaded before says that the server is away, and the way back is open', async () => {
+    await page.goto('/?pair=P-01&force=31+kip');
+    await reading().waitFor();
+    await context.setOffline(true);
+    await page.getByRole('button', { name: 'More' }).click();
+    await page.getByRole('link', { name: 'Ledger' }).click();
+    await page.getByRole('heading', { name: 'The server is away' }).waitFor();
+    await context.setOffline(false);
+    await page.getByRole('link', { name: 'Set the gauge' }).click();
+    await page.getByRole('button', { name: 'Choose the pair' }).waitFor();
+  });
 });
 
 describe('the force behind a reading', () => {
+  test('is not asked for below zero', async () => {
+    await page.goto('/?pair=P-01&force=31+kip');
+    await page.getByText('Force behind a reading').click();
+    const field = page.getByLabel('Reading on the gauge, in psi');
+    await field.fill('-3');
+    await page.getByRole('button', { name: 'Show the force' }).click();
+    await expectText(page.getByRole('group'), 'A reading above zero.');
+    expect(await field.evaluate((element) => element === document.activeElement)).toBe(true);
+    expect(await page.getByRole('region', { name: 'No reading' }).count()).toBe(0);
+  });
+
   test('is the force the reading was looked up for', async () => {
     await page.goto('/?pair=P-01&force=31+kip');
     await reading().waitFor();
@@ -250,6 +323,32 @@ describe('whoever it is', () => {
     await page.keyboard.press('Escape');
     await page.getByRole('dialog').waitFor({ state: 'detached' });
     expect(await change.evaluate((element) => element === document.activeElement)).toBe(true);
+  });
+
+  test('a first choice leaves the focus on what was chosen', async () => {
+    await page.goto('/');
+    await page.getByRole('button', { name: 'Choose the pair' }).click();
+    await page.getByRole('button', { name: 'J-01 + G-01' }).click();
+    await expect.poll(focusedLabel).toMatch(/^Jack J-01/);
+  });
+
+  test('a wrong password is said, and the focus stands in its field', async () => {
+    await page.goto('/sign-in');
+    await page.getByRole('radio', { name: 'Wendell Abara' }).check();
+    await page.getByLabel('Password').fill('not the password');
+    await page.getByRole('button', { name: 'Sign in' }).click();
+    await expectText(page.getByRole('alert'), 'Not done');
+    await expect.poll(focusedLabel).toBe('Password');
+  });
+
+  test('the page starts without an error in the console', async () => {
+    const errors: string[] = [];
+    page.on('console', (message) => {
+      if (message.type() === 'error') errors.push(message.text());
+    });
+    await page.goto('/?pair=P-01&force=31+kip');
+    await reading().waitFor();
+    expect(errors).toEqual([]);
   });
 
   test.each([
@@ -315,6 +414,15 @@ async function expectText(place: ReturnType<Page['getByRole']>, text: string | R
         ? new RegExp(text.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&').replaceAll(' ', '\\s'))
         : text,
     );
+}
+
+/** The name of what has the focus: its label, else its text. */
+function focusedLabel(): Promise<string> {
+  return page.evaluate(() => {
+    const element = document.activeElement;
+    if (element instanceof HTMLInputElement) return element.labels?.[0]?.textContent ?? '';
+    return element?.getAttribute('aria-label') ?? element?.textContent ?? '';
+  });
 }
 
 /** Waits until nothing is waited for any more. */

@@ -47,7 +47,7 @@ test('the right code opens it, and its administrator signs in by name', async ()
   await fillIn(server.openingCode);
   await page.getByRole('heading', { name: 'Sign in' }).waitFor();
   expect(await page.getByText('Sample plant').count()).toBe(0);
-  await page.getByLabel('Name').fill('ana.reyes');
+  expect(await page.getByLabel('Sign-in name').inputValue()).toBe('ana.reyes');
   await page.getByLabel('Password').fill('a long password');
   await page.getByRole('button', { name: 'Sign in' }).click();
   await page.getByText('Administrator').waitFor();
@@ -55,4 +55,12 @@ test('the right code opens it, and its administrator signs in by name', async ()
   await page.getByRole('link', { name: 'Set the gauge' }).click();
   await page.getByText('This plant has no pair yet.').waitFor();
   expect(await page.getByRole('link', { name: 'Ridgewater Precast' }).count()).toBe(1);
+});
+
+test('a plant that is open is not opened again', async () => {
+  await page.goto('/open');
+  await page.getByRole('heading', { name: 'The plant is open' }).waitFor();
+  expect(await page.getByRole('textbox').count()).toBe(0);
+  await page.getByRole('main').getByRole('link', { name: 'Set the gauge' }).click();
+  await page.getByText('This plant has no pair yet.').waitFor();
 });

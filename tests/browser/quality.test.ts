@@ -109,6 +109,9 @@ describe('reviewing', () => {
     await page.getByRole('button', { name: 'Reject' }).click();
     await page.getByText('Give a reason of at least five characters.').waitFor();
     await page.getByLabel('Why it is rejected').fill('Cycle 2 was taken with the ram fully out.');
+    await page.reload();
+    await page.getByLabel('Why it is rejected').waitFor();
+    expect(await page.getByLabel('Why it is rejected').inputValue()).toBe('Cycle 2 was taken with the ram fully out.');
     await page.getByRole('button', { name: 'Reject' }).click();
     await page.getByText(`Rejected by ${quality}`).waitFor();
     await page.getByText('Cycle 2 was taken with the ram fully out.').waitFor();
@@ -117,6 +120,8 @@ describe('reviewing', () => {
   test('is not for the one who entered it, and says so', async () => {
     await signInAs(page, quality, '/review');
     const number = await submitAgain('P-09');
+    await page.goto('/review');
+    await page.getByRole('link', { name: number }).getByText('Your own sheet').waitFor();
     await page.goto(`/review/${number}`);
     await page.getByText('You entered this calibration, so somebody else must approve it.').waitFor();
     expect(await page.getByRole('button', { name: 'Approve' }).count()).toBe(0);
@@ -245,6 +250,9 @@ describe('the page of a pair', () => {
     await form().getByRole('button', { name: 'Put on hold' }).click();
     await page.getByText('Give a reason of at least five characters.').waitFor();
     await page.getByLabel('Reason').fill('The gauge was dropped.');
+    await page.reload();
+    await page.getByLabel('Reason').waitFor();
+    expect(await page.getByLabel('Reason').inputValue()).toBe('The gauge was dropped.');
     await form().getByRole('button', { name: 'Put on hold' }).click();
     await page.getByText('On hold: The gauge was dropped.', { exact: true }).waitFor();
     await page.getByRole('button', { name: 'Lift the hold' }).click();

@@ -98,7 +98,92 @@ describe('registering', () => {
   });
 });
 
+describe('registering, kept and checked', () => {
+  test('says everything that is wrong at once, with the names of the page, and cautions at an odd graduation', async () => {
+    await signInAs(page, technician, '/equipment');
+    await page.getByRole('button', { name: 'Register a jack' }).click();
+    await page.getByLabel('Tag').fill('J 78');
+    await page.getByLabel('Serial number').fill('TW-4478');
+    await page.getByLabel('Rated force').fill('-60 kip');
+    await page.getByLabel('Piston area').fill('7.22');
+    await page.getByLabel('Strands pulled together').fill('1,5');
+    await page.getByRole('button', { name: 'Register', exact: true }).click();
+    await page.getByText('"1,5" is not a whole number; write it like 2.').waitFor();
+    await page.getByText('"J 78" cannot be a tag').waitFor();
+    await page.getByText(/^Rated force: a force above zero/).waitFor();
+    await page.getByText(/area needs a unit/).waitFor();
+    await page.getByRole('button', { name: 'Register a gauge' }).click();
+    await page.getByLabel('Graduation').fill('30 psi');
+    await page.getByText('Caution: 30 psi is an unusual graduation').waitFor();
+    await expectSoundPage(page);
+    await page.getByLabel('Graduation').fill('50 psi');
+    await expect.poll(() => page.getByText('unusual graduation').count()).toBe(0);
+  });
+
+  test('opens the form again after a reload with everything that was typed', async () => {
+    await signInAs(page, technician, '/equipment');
+    await page.getByRole('button', { name: 'Register a gauge' }).click();
+    await page.getByLabel('Serial number').fill('41179');
+    await page.getByRole('combobox', { name: 'Display' }).selectOption('digital');
+    await page.reload();
+    await expect.poll(() => page.getByLabel('Serial number').inputValue()).toBe('41179');
+    expect(await page.getByRole('combobox', { name: 'Display' }).inputValue()).toBe('digital');
+    await page.goto('/due');
+    await page.goto('/equipment');
+    await expect.poll(() => page.getByLabel('Serial number').inputValue()).toBe('41179');
+  });
+});
+
 describe('the run sheet', () => {
+  test('replaces a cell that is clicked again with the mouse, and F2 or a double click edits it', async () => {
+    await startSheet(page, 'P-09');
+    await paste(page, 'cell-0-level', block);
+    for (const [at, typed] of [
+      [0.05, '1425'],
+      [0.95, '1426'],
+    ] as const) {
+      const box = await page.locator('#cell-1-rising-0').boundingBox();
+      if (box === null) throw new Error('The cell is not on the page.');
+      const place = [box.x + box.width * at, box.y + box.height / 2] as const;
+      await page.mouse.click(...place);
+      await page.waitForTimeout(600);
+      await page.mouse.click(...place);
+      await page.keyboard.type(typed);
+      expect(await cell('cell-1-rising-0')).toBe(typed);
+    }
+    await page.keyboard.press('F2');
+    await page.keyboard.type('0');
+    expect(await cell('cell-1-rising-0')).toBe('14260');
+    await page.locator('#cell-2-rising-0').dblclick();
+    await page.keyboard.type('5');
+    expect(await cell('cell-2-rising-0')).toBe('28605');
+  });
+
+  test('puts a slip of the unit before any verdict', async () => {
+    await signInAs(page, technician, '/calibrate');
+    await fillSheet(page, 'P-09');
+    await page.getByLabel('Unit of reading').selectOption('bar');
+    await expect.poll(() => verdict().textContent()).toBe('Look at this first');
+    expect(await page.getByText('Meets the rules').count()).toBe(0);
+    await expectSoundPage(page);
+  });
+
+  test('says what a smaller table takes away, and Ctrl+Z at once brings it back', async () => {
+    await startSheet(page, 'P-09');
+    await paste(page, 'cell-0-level', block);
+    await page.getByRole('button', { name: 'Fewer cycles' }).click();
+    await page.getByText('Cycle 3 with 6 readings removed. Ctrl+Z brings it back.').waitFor();
+    await page.keyboard.press('Control+Z');
+    expect(await cell('cell-5-rising-2')).toBe('7150');
+  });
+
+  test('takes the full width with falling points, so that no column is cut', async () => {
+    await startSheet(page, 'P-09');
+    for (const cycle of [1, 2, 3]) await page.getByLabel(`Falling points in cycle ${cycle}`).check();
+    const box = page.getByRole('region', { name: 'Points of the run sheet' });
+    expect(await box.evaluate((element) => element.scrollWidth <= element.clientWidth)).toBe(true);
+  });
+
   test('is typed by keyboard alone, from the pair to the submission', async () => {
     await signInAs(page, technician, '/calibrate?pair=P-14');
     await tabTo(page, 'button:text("Start a run sheet for P-14")');
@@ -138,7 +223,9 @@ describe('the run sheet', () => {
 
     await tabTo(page, 'button:text-is("Submit")');
     await page.keyboard.press('Enter');
-    await page.getByRole('heading', { name: /^Calibration C-\d+ is submitted$/ }).waitFor();
+    const result = page.getByRole('heading', { name: /^Calibration C-\d+ is submitted$/ });
+    await result.waitFor();
+    expect(await result.evaluate((heading) => heading === document.activeElement)).toBe(true);
     expect(await submittedOf('P-14')).toHaveLength(1);
     await page.goto('/calibrate');
     await page.getByText('No draft is waiting on this device.').waitFor();
@@ -221,7 +308,7 @@ describe('the run sheet', () => {
     expect([await cell('cell-1-falling-0'), await cell('cell-1-rising-1')]).toEqual(['205', '211']);
     const letter = { name: 'letter.txt', mimeType: 'text/plain', buffer: Buffer.from('Dear Sir,') };
     await page.getByLabel('Choose a file').setInputFiles(letter);
-    await page.getByText(/^Nothing was imported\./).waitFor();
+    await page.getByText('Needed: a header such as run,direction,force (kip),reading (psi)').waitFor();
     expect(await cell('cell-1-falling-0')).toBe('205');
   });
 
@@ -298,7 +385,15 @@ describe('a draft', () => {
     await expect.poll(() => isKept(other, '1430')).toBe(true);
     await page.locator('#cell-1-rising-0').fill('1550');
     await page.getByText('This draft was changed in another window.').waitFor();
+    await expect.poll(() => page.url()).not.toBe(other.url());
+    expect(await page.locator('#cell-1-rising-0').evaluate((input) => input === document.activeElement)).toBe(true);
+    await page.locator('#cell-2-rising-0').fill('2860');
+    await expect.poll(() => isKept(page, '2860')).toBe(true);
+    await page.reload();
+    await expect.poll(() => cell('cell-1-rising-0')).toBe('1550');
+    expect(await cell('cell-2-rising-0')).toBe('2860');
     await page.goto('/calibrate');
+    await expect.poll(() => page.getByText('Copy from another window').count()).toBe(1);
     await expect.poll(() => page.getByRole('link', { name: 'Continue' }).count()).toBe(2);
   });
 
@@ -380,6 +475,8 @@ describe('submitting', () => {
 
   test('is refused to the crew in words', async () => {
     await signInAs(page, 'Wendell Abara', '/calibrate');
+    await page.getByText('Your role, Crew, cannot submit a calibration.').waitFor();
+    await expectSoundPage(page);
     await fillSheet(page, 'P-09');
     await page.getByText('Only a technician or the quality manager submits a calibration.').waitFor();
     expect(await submit().isDisabled()).toBe(true);

@@ -1,10 +1,10 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { equipmentFile } from '../../src/contract/equipment-file.ts';
 import { lookupAnswer } from '../../src/contract/lookup.ts';
 import { dueAnswer } from '../../src/contract/plant.ts';
-import { type CommandResult, runCommand, temporaryFolder } from './run-command.ts';
+import { type CommandResult, root, runCommand, temporaryFolder } from './run-command.ts';
 
 let folder: string;
 let environment: Record<string, string>;
@@ -143,6 +143,20 @@ describe('jackledger lookup', () => {
     expect(lookup.json()).toMatchObject({ problem: { code } });
   });
 
+  it('does not guess where a file has the name of a pair', async () => {
+    const tag = await pairWith('ready');
+    const shadow = join(root, tag);
+    writeFileSync(shadow, line(145));
+    try {
+      const lookup = await run('lookup', tag, '--force', '12 kip', '--json');
+      expect(lookup.exitCode).toBe(1);
+      expect(lookup.json()).toMatchObject({ problem: { code: 'usage', given: tag } });
+      expect((await run('lookup', `./${tag}`, '--force', '12 kip')).exitCode).toBe(0);
+    } finally {
+      rmSync(shadow);
+    }
+  });
+
   it('exits 1 for a pair nobody knows', async () => {
     expect((await run('lookup', 'P-999', '--force', '31 kip', '--json')).json()).toMatchObject({
       problem: { code: 'unknown-pair' },
@@ -165,6 +179,14 @@ describe('jackledger fit', () => {
     ['an empty file', '', 'sheet-not-readable'],
     ['JSON that is no run sheet', '{"hello": 1}', 'field-missing'],
     ['broken JSON', '{"units":', 'sheet-not-readable'],
+    ['JSON nested without end', `{"units":${'['.repeat(20_000)}${']'.repeat(20_000)}}`, 'field-invalid'],
+    [
+      'a field spelled otherwise',
+      '{"Set":"reading","units":{"force":"kip","reading":"psi"},"cycles":[{"points":[]}]}',
+      'field-invalid',
+    ],
+    ['a run numbered as a remark', `${header}1,up,5,700\n#3,up,10,1400\n`, 'sheet-not-readable'],
+    ['a unit in milli', 'run,direction,force (mN),reading (psi)\n1,up,5,700\n', 'unit-ambiguous'],
     ['a bare ton', 'run,direction,force (ton),reading (psi)\n1,up,5,700\n', 'unit-ambiguous'],
     ['a missing unit', 'run,direction,force,reading (psi)\n1,up,5,700\n', 'unit-missing'],
     ['an unknown unit', 'run,direction,force (kip),reading (furlong)\n1,up,5,700\n', 'unit-unknown'],

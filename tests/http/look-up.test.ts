@@ -66,7 +66,10 @@ describe('GET /api/pairs/:tag/lookup', () => {
     ['', 'field-missing'],
     ['strand=1/2%20in%20270', 'field-missing'],
     ['strand=5/8%20in%20270&fraction=0.7', 'unknown-strand'],
-    ['strand=1/2%20in%20270&fraction=1.2', 'field-invalid'],
+    ['strand=1/2%20in%20270&fraction=1.2', 'number-out-of-range'],
+    ['strand=1/2%20in%20270&fraction=0x1', 'not-a-number'],
+    ['strand=1/2%20in%20270&fraction=0,75', 'ambiguous-number'],
+    ['strand=1/2%20in%20270&fractoin=0.7', 'field-invalid'],
     ['force=31%20kip&fraction=0.7', 'usage'],
     ['force=31%20kip&reading=4000%20psi', 'usage'],
     ['force=31%20kip&on=2026-02-30', 'field-invalid'],
@@ -134,7 +137,7 @@ describe('GET /api/pairs/:tag/lookup', () => {
 
 describe('an overdue pair', () => {
   beforeEach(() => work.setDay('2027-03-03'));
-  const release = { name: 'F. Foreman', reason: 'cast goes on, calibration tomorrow', force: '31 kip' };
+  const release = { reason: 'cast goes on, calibration tomorrow', force: '31 kip' };
 
   it('withholds the number with 409 release-needed', async () => {
     const problem = await refusal('force=31%20kip');
@@ -155,7 +158,7 @@ describe('an overdue pair', () => {
     expect(lookup.warnings.map(({ code }) => code)).toContain('released-by-name');
     const page = (await app.inject('/api/ledger')).json();
     expect(page.entries[0]).toMatchObject({ kind: 'reading-released/1', actor: 'cal', subject: 'P-1' });
-    expect(page.entries[0].summary).toContain('F. Foreman');
+    expect(page.entries[0].summary).toContain('Cal Crewman');
     expect((await ask('force=31%20kip')).statusCode).toBe(409);
   });
 
@@ -166,7 +169,19 @@ describe('an overdue pair', () => {
     expect(codes).toEqual(expect.arrayContaining(['overdue', 'of-another-day']));
   });
 
-  it('needs somebody who signed in, a name and a reason, and a role that may', async () => {
+  it('stays refused by a clock set back, however valid the calibration then looks', async () => {
+    const pump = { tag: 'PU-9', serial: '1' };
+    const later = await signInAs(app, 'tess');
+    expect((await app.inject({ method: 'POST', url: '/api/pumps', headers: later, payload: pump })).statusCode).toBe(
+      201,
+    );
+    work.setDay('2026-06-01');
+    const problem = await refusal('force=31%20kip');
+    expect(problem).toMatchObject({ status: 503, code: 'clock-behind-ledger' });
+    expect(lookupAnswer.parse(problem.answer).readingToSet).toBeNull();
+  });
+
+  it('needs somebody who signed in and releases in their own name, a reason, and a role that may', async () => {
     const post = (payload: object, headers = {}) =>
       app.inject({ method: 'POST', url: '/api/pairs/P-1/releases', headers, payload });
     expect((await post(release)).statusCode).toBe(401);
@@ -175,9 +190,8 @@ describe('an overdue pair', () => {
       code: 'field-invalid',
       where: 'reason',
     });
-    expect((await post({ ...release, name: undefined }, headers)).json()).toMatchObject({
-      code: 'field-missing',
-      where: 'name',
+    expect((await post({ ...release, name: 'Somebody Else' }, headers)).json()).toMatchObject({
+      code: 'field-invalid',
     });
     expect((await post(release, await signInAs(app, 'audie'))).statusCode).toBe(403);
   });

@@ -4,7 +4,13 @@ import { type App, buildApp } from '../../src/http/app.ts';
 import { type PlantAtWork, password } from '../plant-at-work.ts';
 
 export async function testApp(work: PlantAtWork, openingCode: string | null = null): Promise<App> {
-  return buildApp(work.plant, { webFolder: null, openingCode, secureCookie: false, samplePassword: null });
+  return buildApp(work.plant, {
+    webFolder: null,
+    openingCode,
+    onlyLoopback: true,
+    secureCookie: false,
+    samplePassword: null,
+  });
 }
 
 /** Answers the cookie header of a person who has signed in. */

@@ -4,6 +4,7 @@ import { type LookupAnswer, type LookupQuery, lookupQuery } from '../../contract
 import { readBody } from '../../contract/read-body.ts';
 import { readRunSheet } from '../../contract/read-run-sheet.ts';
 import { fail, type Outcome, succeed } from '../../domain/problem.ts';
+import { findPair } from '../../service/find-record.ts';
 import { lookUpPair, lookUpSheet } from '../../service/look-up.ts';
 import { commandLineActor } from '../../service/perform-action.ts';
 import { releaseReading } from '../../service/release-reading.ts';
@@ -85,6 +86,14 @@ async function onSheet(
   const opened = await context.openPlant(values.ledger, 'read');
   if (!opened.ok) return opened;
   const { plant, close } = opened.value;
+  if (findPair(plant.state, path).ok) {
+    await close();
+    return fail('usage', `"${path}" is a pair and also a file here; which one is meant?`, {
+      where: 'PAIR|SHEET',
+      needed: `"./${path}" for the file; for the pair, another folder to call from`,
+      given: path,
+    });
+  }
   const answer = lookUpSheet(sheet.value, plant.state.rules, query, { ...options.value, today: plant.today() });
   await close();
   return answer;

@@ -3,10 +3,10 @@
 import { fail, succeed } from '../../domain/problem.ts';
 import { listen } from '../../http/server.ts';
 import { hasAdministrator } from '../../service/open-new-plant.ts';
-import { type Command, readArguments } from '../command.ts';
+import { type Command, readArguments, writeJson } from '../command.ts';
 import { exitCodes } from '../exit-code.ts';
 
-const usage = 'jackledger serve [--ledger FILE] [--port 4180] [--host 127.0.0.1]';
+const usage = 'jackledger serve [--ledger FILE] [--port 4180] [--host 127.0.0.1] [--json]';
 
 const defaultPort = 4180;
 
@@ -16,10 +16,10 @@ export const serveCommand: Command = {
   summary: 'Serve the pages; without a ledger, the sample plant.',
   async run(context, args) {
     const text = { type: 'string' } as const;
-    const options = { ledger: text, port: text, host: text };
+    const options = { ledger: text, port: text, host: text, json: { type: 'boolean' } } as const;
     const read = readArguments(usage, args, options, { least: 0, most: 0 });
     if (!read.ok) return read;
-    const { ledger, port, host = '127.0.0.1' } = read.value.values;
+    const { ledger, port, json, host = '127.0.0.1' } = read.value.values;
     if (port !== undefined && !/^\d{1,5}$/.test(port)) {
       return fail('usage', `"${port}" is not a port.`, {
         where: '--port',
@@ -34,6 +34,7 @@ export const serveCommand: Command = {
     const listening = await listen(plant, {
       webFolder: context.webFolder,
       openingCode,
+      onlyLoopback: ['127.0.0.1', '::1', 'localhost'].includes(host),
       secureCookie: false,
       samplePassword,
       port: port === undefined ? defaultPort : Number(port),
@@ -43,14 +44,16 @@ export const serveCommand: Command = {
       await close();
       return listening;
     }
-    const { address } = listening.value;
-    context.write(`Jackledger listens at ${address.replace('127.0.0.1', 'localhost')}\n`);
-    context.write(`Ledger: ${file ?? 'in memory'}${samplePassword === null ? '' : ' (sample plant, invented data)'}\n`);
-    if (samplePassword !== null) context.write(`Start your own plant: jackledger serve --ledger FILE\n`);
-    if (openingCode !== null) {
-      context.write(
-        `This ledger is new. Open it at ${address.replace('127.0.0.1', 'localhost')}/open with the code ${openingCode}\n`,
-      );
+    const address = listening.value.address.replace('127.0.0.1', 'localhost');
+    const isSample = samplePassword !== null;
+    if (json) writeJson(context, { address, ledger: file, sample: isSample, openingCode });
+    else {
+      context.write(`Jackledger listens at ${address}\n`);
+      context.write(`Ledger: ${file ?? 'in memory'}${isSample ? ' (sample plant, invented data)' : ''}\n`);
+      if (isSample) context.write('Start your own plant: npx jackledger serve --ledger FILE\n');
+      if (openingCode !== null) {
+        context.write(`This ledger is new. Open it at ${address}/open with the code ${openingCode}\n`);
+      }
     }
     await context.untilStopped();
     await listening.value.close();

@@ -11,7 +11,14 @@ import type { CalibrationLevel } from './levels.ts';
 import { fittedPoints, type RunSheet } from './run-sheet.ts';
 
 export type Verdict = 'pass' | 'conditional' | 'fail' | 'not-judged';
-export type AcceptanceRule = 'accuracy' | 'repeatability' | 'cycles' | 'levels' | 'certificate' | 'load-efficiency';
+export type AcceptanceRule =
+  | 'accuracy'
+  | 'repeatability'
+  | 'cycles'
+  | 'levels'
+  | 'certificate'
+  | 'loading'
+  | 'load-efficiency';
 
 export interface AcceptanceResult {
   readonly rule: AcceptanceRule;
@@ -34,9 +41,9 @@ export interface AcceptanceContext {
 /**
  * Answers, rule by rule, whether a calibration holds the limits of a profile; a value equal to its limit passes.
  * Accuracy: the largest |q| of any level. Repeatability: the largest b. Cycles: those with rising points above zero.
- * Levels: how many different ones. Certificate: of the load cell, valid on the calibration day. Load efficiency: the level furthest outside its two limits, `conditional` at worst,
+ * Levels: how many different ones. Certificate: of the load cell, valid on the calibration day. Loading: the jack pushed the cell. Load efficiency: the level furthest outside its two limits, `conditional` at worst,
  * since a wrong area on paper does not make the curve wrong.
- * `not-judged` where there is nothing to judge: no level met twice, no load cell named, no nominal area.
+ * `not-judged` where there is nothing to judge: no level met twice, no load cell named, not said how it was loaded, no nominal area.
  * Source: the limits' own, named in `basis`; the quantities in levels.ts; simple acceptance after JCGM 106:2012 8.2.1.
  */
 export function judgeAcceptance(
@@ -65,6 +72,7 @@ export function judgeAcceptance(
     judgeCount('cycles', cycles, rules.minimumCycles, 'cycles with rising points'),
     judgeCount('levels', levels.length, rules.minimumLevels, 'different levels'),
     judgeCertificate(rules.validCertificates, context.certificate),
+    judgeLoading(rules.activeLoading, sheet.loading),
     judgeEfficiency(levels, rules, context, at),
   ];
 }
@@ -146,6 +154,16 @@ function judgeCertificate(limit: Limit, certificate: Certificate | null | undefi
   const { number, loadCell, validUntil } = certificate;
   const message = `Certificate ${number} of load cell ${loadCell} was valid on the calibration day, until ${validUntil}.`;
   return { ...judged, value: 1, verdict: 'pass', message };
+}
+
+function judgeLoading(limit: Limit, loading: RunSheet['loading']): AcceptanceResult {
+  const judged = { rule: 'loading', limit: limit.value, basis: writeBasis(limit) } as const;
+  if (loading === undefined) {
+    return { ...judged, value: null, verdict: 'not-judged', message: 'The sheet does not say what pushed what.' };
+  }
+  if (loading === 'active') return { ...judged, value: 1, verdict: 'pass', message: 'The jack pushed the load cell.' };
+  const message = 'A machine pushed the jack: seal friction acts the other way, so this is not a stressing curve.';
+  return { ...judged, value: 0, verdict: limit.value > 0 ? 'fail' : 'pass', message };
 }
 
 function judgeEfficiency(

@@ -1,12 +1,13 @@
 // Which warnings a target force meets, from refusal to note. What they mean is in warning.ts.
 
+import type { AcceptanceRule } from '../calibration/acceptance.ts';
 import { type Curve, readingForForce } from '../calibration/curve.ts';
 import { type ForceUnit, force } from '../units/force.ts';
 import { pressure } from '../units/pressure.ts';
 import { convert, type Quantity } from '../units/quantity.ts';
 import { writeQuantity, writeQuantityInFull } from '../units/write-quantity.ts';
 import type { LookupBasis, LookupTarget } from './lookup-basis.ts';
-import { type Warning, warn } from './warning.ts';
+import { type Warning, type WarningCode, warn } from './warning.ts';
 
 /** Share of the calibrated range, at its upper end, in which a target is noted as close to the end. House rule. */
 const endOfRangeShare = 0.02;
@@ -39,6 +40,12 @@ export function judgeTarget(
   };
 }
 
+/** Rules whose failure stops the use of a pair, whatever the approver noted. */
+const stops: Partial<Record<AcceptanceRule, WarningCode>> = {
+  certificate: 'reference-in-doubt',
+  loading: 'not-a-stressing-curve',
+};
+
 /** Warnings that depend on the pair and the day alone. */
 export function warningsOfStanding(basis: LookupBasis): readonly Warning[] {
   const own = warningsOfPair(basis);
@@ -63,14 +70,15 @@ function warningsOfPair(basis: LookupBasis): readonly Warning[] {
   }
   for (const result of basis.acceptance) {
     if (result.verdict === 'fail') {
-      const isDoubt = result.rule === 'certificate' && standing !== null;
-      warnings.push(warn(isDoubt ? 'reference-in-doubt' : 'acceptance-failed', result.message));
+      // On a bare sheet what acceptance finds is a warning, never a stop.
+      const stop = standing === null ? undefined : stops[result.rule];
+      warnings.push(warn(stop ?? 'acceptance-failed', result.message));
     }
     if (result.verdict === 'conditional') warnings.push(warn('acceptance-conditional', result.message));
   }
   if (standing === null || basis.parted) return warnings;
   if (standing.isOverdue) {
-    warnings.push(warn('overdue', `The calibration expired on ${standing.dueDate ?? 'an unknown day'}.`));
+    warnings.push(warn('overdue', `The calibration was valid until ${standing.dueDate ?? 'an unknown day'}.`));
   }
   if (standing.isDrifting) {
     const evidence = standing.standing === 'drifting' ? ` ${standing.because}` : '';
@@ -87,7 +95,9 @@ function warningsOfLimits(basis: LookupBasis, target: LookupTarget): readonly Wa
     const [asked, rated] = [writeQuantityInFull(target.force), writeQuantityInFull(basis.jack.ratedForce)];
     warnings.push(warn('above-jack-rating', `${asked} is above the jack's rating of ${rated}.`));
   }
-  if (target.ceiling !== null && exceeds(target.force, target.ceiling)) {
+  if (target.ceiling === null) {
+    warnings.push(warn('ceiling-not-checked', 'No strand is named, so its stress ceiling is not checked.'));
+  } else if (exceeds(target.force, target.ceiling)) {
     const [asked, ceiling] = [writeQuantityInFull(target.force), writeQuantityInFull(target.ceiling)];
     warnings.push(warn('above-stress-ceiling', `${asked} is above the stress ceiling of the strand, ${ceiling}.`));
   }

@@ -69,7 +69,7 @@ export function lookUpForce(
     forceInterval: interval,
     uncertainty: uncertaintyAtReading(basis, curve, inCurve, options.unit),
     preload: null,
-    doNotExceed: doNotExceedReading(basis, curve, null, reading.unit).shown,
+    doNotExceed: doNotExceedReading(basis, curve, null, basis.gauge?.fullScale.unit ?? curve.units.reading).shown,
     warnings: byWeight(warnings),
   };
 }

@@ -65,7 +65,7 @@ export function judgeStanding(evidence: StandingEvidence, today: PlantDay, rules
     return judge('not-calibrated', 'No approved calibration of this jack with this gauge.');
   }
   if (hold !== null) return judge('on-hold', `On hold: ${hold.reason}`);
-  if (overdue) return judge('overdue', `Calibration expired on ${due}, ${days(-daysLeft)} ago.`);
+  if (overdue) return judge('overdue', `Calibration was valid until ${due}, ${days(-daysLeft)} ago.`);
   if (drifting && changePercent !== null) {
     const direction = changePercent > 0 ? 'more' : 'less';
     const change = Math.abs(changePercent).toFixed(1);

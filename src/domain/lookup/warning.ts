@@ -12,8 +12,10 @@ export const warningMeanings = {
   'above-jack-rating': ['refuse', 'The target is above the rating of the jack.'],
   'above-gauge-span': ['refuse', 'The reading is above the full scale of the gauge.'],
   'above-stress-ceiling': ['refuse', 'The target is above the stress ceiling of the strand.'],
+  'clock-behind-ledger': ['refuse', 'The clock of this machine stands before the newest entry of the ledger.'],
   overdue: ['stop', 'The calibration has expired.'],
   'reference-in-doubt': ['stop', 'The load cell had no valid certificate on the calibration day.'],
+  'not-a-stressing-curve': ['stop', 'A machine pushed the jack in the calibration; friction then acts the other way.'],
   'of-another-day': ['caution', 'The answer is as of another day than today.'],
   drifting: ['caution', 'The last two calibrations differ by more than the limit.'],
   'outside-dial-window': ['caution', 'The reading lies outside the part of the dial to work in.'],
@@ -22,6 +24,7 @@ export const warningMeanings = {
   'acceptance-conditional': ['note', 'The calibration meets a rule of the profile only with a condition.'],
   'due-soon': ['note', 'The calibration ends soon.'],
   'near-end-of-range': ['note', 'The target lies close to the end of the calibrated range.'],
+  'ceiling-not-checked': ['note', 'No strand is named, so its stress ceiling is not checked.'],
   'preload-not-given': [
     'note',
     'The preload lies outside the calibrated range or not below the target, so it has no reading.',

@@ -28,6 +28,8 @@ export interface RuleProfile {
   readonly minimumLevels: Limit;
   /** Certificates of the load cell valid on the calibration day: 1 asks for one, 0 for none. */
   readonly validCertificates: Limit;
+  /** 1 asks that the jack pushed the load cell; 0 takes a jack pushed by a machine as well. */
+  readonly activeLoading: Limit;
   /** Load efficiency against the nominal piston area, as a ratio. */
   readonly efficiencyLow: Limit;
   readonly efficiencyHigh: Limit;

@@ -29,6 +29,7 @@ export const twelveMonthsTwoPercent: RuleProfile = {
     source: 'enough levels to judge the degree of the curve',
   },
   validCertificates: { value: 1, provenance: 'read', source: 'Caltrans METS criteria 2025' },
+  activeLoading: { value: 1, provenance: 'practice', source: 'a passive set-up reverses seal friction' },
   efficiencyLow: {
     value: 0.93,
     provenance: 'read',

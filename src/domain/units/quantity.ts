@@ -28,6 +28,11 @@ export function parseUnit<U extends string>(table: UnitTable<U>, text: string, w
   if (advice !== undefined) {
     return fail('unit-ambiguous', `"${text}" has several meanings; write ${advice}.`, { ...facts, needed: advice });
   }
+  const mega = (Object.keys(table.factors) as U[]).find((unit) => unit === `M${spelling.slice(1)}`);
+  if (mega !== undefined && spelling.startsWith('m')) {
+    const needed = `${mega}; "${spelling}" is a thousandth and not a million`;
+    return fail('unit-ambiguous', `"${text}" is a thousandth of a unit; was ${mega} meant?`, { ...facts, needed });
+  }
   const common = Object.hasOwn(table.spellings, lower) ? table.spellings[lower] : undefined;
   if (common !== undefined) return succeed(common);
   const inOtherCapitals = (Object.keys(table.factors) as U[]).find((unit) => unit.toLowerCase() === lower);

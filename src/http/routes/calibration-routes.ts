@@ -48,6 +48,8 @@ export function calibrationRoutes(app: App, plant: Plant): void {
     async (request, reply) => {
       const sheet = readRunSheetBody(request.body.sheet);
       if (!sheet.ok) return sendProblem(reply, sheet.problem);
+      const refreshed = await plant.refresh();
+      if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
       const { degree, set } = request.body;
       return sendOutcome(reply, fitSheet(sheet.value, plant.state.rules, { degree, set }, { today: plant.today() }));
     },

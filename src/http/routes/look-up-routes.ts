@@ -38,7 +38,7 @@ export function lookUpRoutes(app: App, plant: Plant): void {
     '/api/pairs/:tag/releases',
     {
       schema: {
-        summary: 'Show a withheld reading by name and reason; the release is recorded',
+        summary: 'Show a withheld reading in the name of the person signed in, with a reason; the release is recorded',
         params,
         body: releaseBody,
         response: { 200: lookupAnswer, '4xx': problemAnswer },
@@ -47,7 +47,8 @@ export function lookUpRoutes(app: App, plant: Plant): void {
     async (request, reply) => {
       const person = await requirePerson(plant, request);
       if (!person.ok) return sendProblem(reply, person.problem);
-      const { name, reason, ...query } = request.body;
+      const { reason, ...query } = request.body;
+      const { name } = person.value;
       const by = { actor: person.value, retry: retryOf(request) };
       const released = await releaseReading(plant, request.params.tag, { name, reason, query }, by);
       return sendWritten(reply, writeLookup(released));

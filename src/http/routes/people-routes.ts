@@ -71,7 +71,8 @@ export function peopleRoutes(app: App, plant: Plant, options: AppOptions): void 
     { schema: { summary: 'Sign out', response: { 200: sessionAnswer } } },
     async (request, reply) => {
       const token = request.cookies[sessionCookie];
-      if (token !== undefined) await signOut(plant, token);
+      const signedOut = token === undefined ? null : await signOut(plant, token);
+      if (signedOut?.ok === false) return sendProblem(reply, signedOut.problem);
       return reply.clearCookie(sessionCookie, { path: '/' }).send({ person: null });
     },
   );

@@ -1,10 +1,11 @@
 // Makes a new, empty ledger file. Several processes may try at once and any may be killed: the file is there whole or not.
 // Opening a file is in open-database.ts, its tables in schema.ts.
 
-import { chmodSync, constants, copyFileSync, linkSync, mkdtempSync, rmSync } from 'node:fs';
+import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { fail, type Outcome, succeed } from '../../domain/problem.ts';
+import { putInPlace, systemCode } from './put-in-place.ts';
 import { schema } from './schema.ts';
 import { sqliteProblem } from './sqlite-problem.ts';
 
@@ -38,22 +39,4 @@ export function makeLedgerFile(path: string): Outcome<null> {
   } finally {
     if (workFolder !== undefined) rmSync(workFolder, { recursive: true, force: true });
   }
-}
-
-/** A link appears whole or not at all and never replaces a file; a disk that knows no links gets an exclusive copy. */
-function putInPlace(made: string, path: string): void {
-  try {
-    linkSync(made, path);
-  } catch (error) {
-    const code = systemCode(error);
-    if (code === 'EEXIST') return;
-    if (code !== 'EPERM' && code !== 'ENOTSUP' && code !== 'ENOSYS') throw error;
-    copyFileSync(made, path, constants.COPYFILE_EXCL);
-  }
-}
-
-/** The name of an error of the operating system; undefined for any other error. */
-function systemCode(error: unknown): string | undefined {
-  const isSystemError = error instanceof Error && 'syscall' in error && 'code' in error;
-  return isSystemError ? String(error.code) : undefined;
 }

@@ -1,47 +1,49 @@
 // Which page stands at which address. Each page's script is loaded when it is first opened.
 
 import { lazy, Suspense } from 'react';
-import { Route, Switch } from 'wouter';
+import { Route, Switch, useLocation } from 'wouter';
 import { WaitingNote } from '../controls/waiting-note.tsx';
+import { loadPage } from './load-page.ts';
 import { NotFoundPage } from './not-found-page.tsx';
 import { PageBoundary } from './page-boundary.tsx';
 import { Shell } from './shell.tsx';
 
 const SetTheGaugePage = lazy(async () => ({
-  default: (await import('../features/set-the-gauge/set-the-gauge-page.tsx')).SetTheGaugePage,
+  default: (await loadPage(() => import('../features/set-the-gauge/set-the-gauge-page.tsx'))).SetTheGaugePage,
 }));
 const CalibratePage = lazy(async () => ({
-  default: (await import('../features/calibrate/calibrate-page.tsx')).CalibratePage,
+  default: (await loadPage(() => import('../features/calibrate/calibrate-page.tsx'))).CalibratePage,
 }));
 const ReviewPage = lazy(async () => ({
-  default: (await import('../features/review/review-page.tsx')).ReviewPage,
+  default: (await loadPage(() => import('../features/review/review-page.tsx'))).ReviewPage,
 }));
 const WhatsDuePage = lazy(async () => ({
-  default: (await import('../features/whats-due/whats-due-page.tsx')).WhatsDuePage,
+  default: (await loadPage(() => import('../features/whats-due/whats-due-page.tsx'))).WhatsDuePage,
 }));
 const EquipmentPage = lazy(async () => ({
-  default: (await import('../features/equipment/equipment-page.tsx')).EquipmentPage,
+  default: (await loadPage(() => import('../features/equipment/equipment-page.tsx'))).EquipmentPage,
 }));
 const PairPage = lazy(async () => ({
-  default: (await import('../features/equipment/pair-page.tsx')).PairPage,
+  default: (await loadPage(() => import('../features/equipment/pair-page.tsx'))).PairPage,
 }));
 const LedgerPage = lazy(async () => ({
-  default: (await import('../features/ledger/ledger-page.tsx')).LedgerPage,
+  default: (await loadPage(() => import('../features/ledger/ledger-page.tsx'))).LedgerPage,
 }));
 const OpenPlantPage = lazy(async () => ({
-  default: (await import('../features/open-plant/open-plant-page.tsx')).OpenPlantPage,
+  default: (await loadPage(() => import('../features/open-plant/open-plant-page.tsx'))).OpenPlantPage,
 }));
 const PeoplePage = lazy(async () => ({
-  default: (await import('../features/people/people-page.tsx')).PeoplePage,
+  default: (await loadPage(() => import('../features/people/people-page.tsx'))).PeoplePage,
 }));
 const SignInPage = lazy(async () => ({
-  default: (await import('../features/sign-in/sign-in-page.tsx')).SignInPage,
+  default: (await loadPage(() => import('../features/sign-in/sign-in-page.tsx'))).SignInPage,
 }));
 
 export function App() {
+  const [location] = useLocation();
   return (
     <Shell>
-      <PageBoundary>
+      <PageBoundary location={location}>
         <Suspense fallback={<WaitingNote />}>
           <Switch>
             <Route path="/" component={SetTheGaugePage} />

@@ -1,16 +1,14 @@
 // Starts the browser part.
 
+import './zod-without-eval.ts';
+
 import { QueryClientProvider } from '@tanstack/react-query';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { z } from 'zod';
 import { App } from './app.tsx';
 import { createQueryClient } from './query-client.ts';
 import './tokens.css';
 import './ground.css';
-
-// A strict content security policy forbids the code zod would otherwise compile for speed.
-z.config({ jitless: true });
 
 const place = document.getElementById('page');
 if (place === null) throw new Error('index.html has no element with the id "page"');

@@ -29,7 +29,7 @@ export function Shell({ children }: { readonly children: ReactNode }) {
       </a>
       <header>
         {plant.data?.sample ? (
-          <p className={styles.sample}>
+          <p className={`${styles.sample} ${styles.oneLine}`}>
             <strong>{words.app.sampleBanner}</strong> {words.app.sampleStartYourOwn}{' '}
             <code>{words.app.serveCommand}</code>
           </p>

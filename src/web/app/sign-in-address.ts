@@ -6,6 +6,16 @@ export function signInAddress(location: string, search: string): string {
   return back === '/' ? '/sign-in' : `/sign-in?back=${encodeURIComponent(back)}`;
 }
 
+/** Answers the sign-in address for a person who is known already, for example because they opened the plant just now. */
+export function signInAddressFor(person: string, location: string): string {
+  return `/sign-in?${new URLSearchParams({ back: location, person })}`;
+}
+
+/** Answers the sign-in name an address of the sign-in page carries; empty when it carries none. */
+export function personToSignIn(search: string): string {
+  return new URLSearchParams(search).get('person') ?? '';
+}
+
 /** Answers the address to go back to; one that leads to another site, or to signing in again, is not followed. */
 export function addressAfterSignIn(search: string): string {
   const back = new URLSearchParams(search).get('back');

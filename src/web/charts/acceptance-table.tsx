@@ -43,8 +43,8 @@ export function AcceptanceTable({ acceptance }: { readonly acceptance: readonly 
   );
 }
 
-/** A certificate is there or not: a count of one would say nothing. */
-const isCounted = ({ rule }: Acceptance): boolean => rule !== 'certificate';
+/** A certificate is there or not, the loading was right or not: a count of one would say nothing. */
+const isCounted = ({ rule }: Acceptance): boolean => rule !== 'certificate' && rule !== 'loading';
 
 function figure({ rule }: Acceptance, value: number): string {
   const digits = formatNumber(Number(value.toPrecision(3)), { rule: 'as-typed' });

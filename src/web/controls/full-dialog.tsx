@@ -1,18 +1,20 @@
 // A choice that takes the whole telephone screen, a sheet in the middle of a wide one. The browser's own modal dialog.
 
-import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { type ReactNode, type RefObject, useEffect, useId, useRef } from 'react';
 import { words } from '../words/words.ts';
 import { Button } from './button.tsx';
 import styles from './full-dialog.module.css';
 
 interface FullDialogProps {
   readonly title: string;
+  /** Takes the focus afterwards when what had it before is gone from the page. */
+  readonly focusAfter?: RefObject<HTMLElement | null>;
   readonly onClose: () => void;
   readonly children: ReactNode;
 }
 
 /** Open as long as it is rendered; Escape and the close key call `onClose`, and focus returns to where it was. */
-export function FullDialog({ title, onClose, children }: FullDialogProps) {
+export function FullDialog({ title, focusAfter, onClose, children }: FullDialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();
 
@@ -22,9 +24,10 @@ export function FullDialog({ title, onClose, children }: FullDialogProps) {
     element?.showModal();
     return () => {
       element?.close();
-      if (focusedBefore instanceof HTMLElement) focusedBefore.focus();
+      if (focusedBefore instanceof HTMLElement && focusedBefore.isConnected) focusedBefore.focus();
+      else focusAfter?.current?.focus();
     };
-  }, []);
+  }, [focusAfter]);
 
   return (
     <dialog

@@ -4,9 +4,11 @@
 import { ProblemError } from '../app/http-client.ts';
 import { words } from '../words/words.ts';
 import { Button } from './button.tsx';
+import { ButtonLink } from './button-link.tsx';
+import { NotDoneMark } from './not-done-mark.tsx';
 import styles from './problem-note.module.css';
 import { problemText } from './problem-text.ts';
-import { WarningMark } from './warning-mark.tsx';
+import { wayFromProblem } from './way-from-problem.ts';
 
 interface ProblemNoteProps {
   readonly error: unknown;
@@ -15,15 +17,17 @@ interface ProblemNoteProps {
 
 export function ProblemNote({ error, onRetry }: ProblemNoteProps) {
   const { title, text } = problemText(error);
-  const problem = error instanceof ProblemError ? error.problem : null;
+  const needed = error instanceof ProblemError ? error.problem.needed : undefined;
+  const way = wayFromProblem(error);
   return (
     <div className={styles.note} role="alert">
-      <WarningMark weight="stop" />
+      <NotDoneMark />
       <div className={styles.body}>
         <p className={styles.title}>{title}</p>
         {text === null ? null : <p>{text}</p>}
-        {problem?.needed === undefined ? null : <p>{words.problems.needed(problem.needed)}</p>}
-        {onRetry === undefined ? null : <Button onClick={onRetry}>{words.problems.tryAgain}</Button>}
+        {needed === undefined || title.includes(needed) ? null : <p>{words.problems.needed(needed)}</p>}
+        {way === null ? null : <ButtonLink href={way.href}>{way.text}</ButtonLink>}
+        {onRetry === undefined || way !== null ? null : <Button onClick={onRetry}>{words.problems.tryAgain}</Button>}
       </div>
     </div>
   );

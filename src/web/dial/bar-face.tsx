@@ -4,9 +4,10 @@ import { useId } from 'react';
 import { formatUnit } from '../controls/format-number.ts';
 import styles from './bar-face.module.css';
 import { type BarMeasures, barNumbers, placeOnBar } from './bar-geometry.ts';
-import { type DialFace, describeFace } from './dial-face.ts';
+import { type DialFace, describeFace, mostTagCharacters } from './dial-face.ts';
 import { writeFaceNumber } from './dial-graduations.ts';
 import { MarkShape } from './mark-shape.tsx';
+import { shortTag } from './short-tag.ts';
 
 const bar: BarMeasures = { left: 24, right: 296, characterWidth: 7.5, gap: 10 };
 const top = { marks: 16, band: 32, bandEnd: 46, strokesEnd: 58, numbers: 74 } as const;
@@ -59,7 +60,9 @@ export function BarFace({ face }: { readonly face: DialFace }) {
         </g>
       ))}
       <text className={styles.unit} x={(bar.left + bar.right) / 2} y="98">
-        {[face.gauge, formatUnit(face.fullScale.unit)].filter(Boolean).join(', ')}
+        {[face.gauge === null ? null : shortTag(face.gauge, mostTagCharacters.digital), formatUnit(face.fullScale.unit)]
+          .filter(Boolean)
+          .join(', ')}
       </text>
       {set === undefined ? null : (
         <path className={styles.setLine} d={`M${place(set.reading)} ${top.band - 8}V${top.strokesEnd}`} />

@@ -23,6 +23,9 @@ export interface DialFace {
   readonly marks: readonly DialMark[];
 }
 
+/** How long a gauge's tag may be to stay within its face; a longer one is cut there and stands below in full. House rule. */
+export const mostTagCharacters = { dial: 12, digital: 24 } as const;
+
 /** The finest a person sets on this face: half a graduation of a dial, one increment of a digital display. */
 export function shownStep(face: Pick<DialFace, 'display' | 'graduation'>): number {
   return face.display === 'dial' ? face.graduation.value / 2 : face.graduation.value;

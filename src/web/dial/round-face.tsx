@@ -3,7 +3,7 @@
 import { useId } from 'react';
 import { formatUnit } from '../controls/format-number.ts';
 import type { DialFace, DialMark } from './dial-face.ts';
-import { describeFace } from './dial-face.ts';
+import { describeFace, mostTagCharacters } from './dial-face.ts';
 import {
   angleForReading,
   arcPath,
@@ -16,6 +16,7 @@ import {
 import { graduationsOf, type LabelMeasures, writeFaceNumber } from './dial-graduations.ts';
 import { MarkShape } from './mark-shape.tsx';
 import styles from './round-face.module.css';
+import { shortTag } from './short-tag.ts';
 
 /** Radii of a face drawn around 0/0, in units of the drawing, from the hub to the rim. */
 const radius = {
@@ -92,7 +93,7 @@ export function RoundFace({ face }: { readonly face: DialFace }) {
       </text>
       {face.gauge === null ? null : (
         <text className={styles.tag} y="88">
-          {face.gauge}
+          {shortTag(face.gauge, mostTagCharacters.dial)}
         </text>
       )}
       {face.marks.map((mark) => (

@@ -10,6 +10,8 @@ export interface StoredDraft {
   readonly writer: string;
   readonly changedAt: string;
   readonly content: unknown;
+  /** Split off from a draft that another window went on writing. */
+  readonly isCopy?: boolean;
 }
 
 export type SaveOutcome = 'saved' | 'changed-elsewhere';
@@ -51,7 +53,7 @@ async function takeUp(store: DraftStore, { draft, seen }: LastWords, newId: () =
   const stored = await store.find(draft.id);
   if (stored?.writer === draft.writer && stored.changedAt >= draft.changedAt) return;
   const outcome = await store.save(draft, seen);
-  if (outcome === 'changed-elsewhere') await store.save({ ...draft, id: newId() }, null);
+  if (outcome === 'changed-elsewhere') await store.save({ ...draft, id: newId(), isCopy: true }, null);
 }
 
 function storeOn(database: IDBPDatabase, storage: Storage): DraftStore {

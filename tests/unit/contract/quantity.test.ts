@@ -9,7 +9,8 @@ describe('a quantity above zero, in a body or a file', () => {
       ok: true,
       value: { value: 31, unit: 'kN' },
     });
-    expect(readPositiveQuantity(force, '1e-300 N', 'force')).toMatchObject({ ok: true });
+    expect(readPositiveQuantity(force, '1e-9 N', 'force')).toMatchObject({ ok: true });
+    expect(readPositiveQuantity(force, '1e12 kip', 'force')).toMatchObject({ ok: true });
   });
 
   it.each([
@@ -17,6 +18,9 @@ describe('a quantity above zero, in a body or a file', () => {
     ['-3 kip', 'number-out-of-range'],
     ['\u22123 kip', 'number-out-of-range'],
     ['1e-400 kip', 'number-out-of-range'],
+    ['1e-10 kip', 'number-out-of-range'],
+    ['1e13 kip', 'number-out-of-range'],
+    ['3 mN', 'unit-ambiguous'],
     ['1e400 kip', 'number-out-of-range'],
     [{ value: 0, unit: 'kip' }, 'number-out-of-range'],
     [{ value: -1, unit: 'kip' }, 'number-out-of-range'],

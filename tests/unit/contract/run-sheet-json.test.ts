@@ -38,12 +38,20 @@ describe('a run sheet as JSON', () => {
     expect(sheet).toMatchObject({ calibratedOn: '2026-03-02', pair: 'P-1', loadCell: 'LC-1' });
   });
 
-  it('passes over members it does not know, those of every object among them', () => {
-    const text = `{"__proto__":{"set":"force"},"constructor":1,"units":{"force":"kip","reading":"psi"},
-      "cycles":[{"points":[{"direction":"up","force":5,"reading":800,"__proto__":{"force":9}}]}]}`;
-    const sheet = outcomeValue(readRunSheetJson(text));
-    expect(sheet).toEqual(body);
-    expect('set' in sheet).toBe(false);
+  it.each([
+    ['of the sheet', '{"Set":"reading","units":{"force":"kip","reading":"psi"},"cycles":[{"points":[]}]}', 'body'],
+    [
+      'that every object has',
+      '{"constructor":1,"units":{"force":"kip","reading":"psi"},"cycles":[{"points":[]}]}',
+      'body',
+    ],
+    [
+      'of a point',
+      '{"units":{"force":"kip","reading":"psi"},"cycles":[{"points":[{"direction":"up","force":5,"reading":800,"__proto__":{"force":9}}]}]}',
+      'cycles[0].points[0]',
+    ],
+  ])('passes over no member it does not know: one %s', (_what, text, where) => {
+    expect(readRunSheetJson(text)).toMatchObject({ ok: false, problem: { code: 'field-invalid', where } });
   });
 
   it.each([

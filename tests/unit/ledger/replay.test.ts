@@ -28,6 +28,7 @@ describe('emptyPlant', () => {
   it('has nobody and nothing, and the rules the program ships with', () => {
     expect(emptyPlant()).toEqual({
       head: { seq: 0, hash: genesisHash },
+      newestAt: null,
       plant: null,
       rules: twelveMonthsTwoPercent,
       rulesHash: null,

@@ -6,7 +6,7 @@ import { findCalibration, findPair } from '../../../src/service/find-record.ts';
 import { judgeCalibration } from '../../../src/service/judge-calibration.ts';
 import { lookUpPair } from '../../../src/service/look-up.ts';
 import { standingOf } from '../../../src/service/pair-basis.ts';
-import type { Actor } from '../../../src/service/perform-action.ts';
+import { type Actor, commandLineActor } from '../../../src/service/perform-action.ts';
 import type { Plant } from '../../../src/service/plant.ts';
 import { recordRun } from '../../../src/service/record-run.ts';
 import { registerEquipment } from '../../../src/service/register-equipment.ts';
@@ -136,6 +136,14 @@ describe('approving a calibration', () => {
     });
     const { reviewHash } = outcomeValue(judgeCalibration(plant, outcomeValue(findCalibration(plant.state, number))));
     expect(await approveCalibration(plant, number, { reviewHash }, as(people.quality))).toMatchObject({ ok: true });
+  });
+
+  it('is not for the person whose name the operating system gave the command line that entered it', async () => {
+    const { number, approval } = await submit(undefined, commandLineActor(people.quality.id));
+    expect(await approveCalibration(plant, number, approval, as(people.quality))).toMatchObject({
+      problem: { code: 'approver-is-enterer' },
+    });
+    expect(await approveCalibration(plant, number, approval, as(people.otherQuality))).toMatchObject({ ok: true });
   });
 
   it('happens once: neither approved again nor rejected after', async () => {

@@ -138,6 +138,20 @@ describe('importing a register', () => {
     expect(plant.state.head).toEqual(head);
   });
 
+  it('places the hold and the parting a pair known before still lacks, once each', async () => {
+    const pair = { tag: 'P-1', jack: 'J-1', gauge: 'G-1', formedOn: '2026-01-05' };
+    const hold = { reason: 'dropped on bed 3' };
+    const parted = { on: '2026-05-10', reason: 'gauge replaced' };
+    const fates = (more: object) => fatesOf(plant, register({ pairs: [{ ...pair, ...more }] }));
+    expect(await fates({})).toEqual(['known-already']);
+    expect(await fates({ hold })).toEqual(['known-already', 'recorded']);
+    expect(await fates({ hold, parted })).toEqual(['known-already', 'recorded']);
+    expect(await fates({ hold, parted })).toEqual(['known-already']);
+    const record = plant.state.pairs.get('P-1');
+    expect(record?.hold?.reason).toBe(hold.reason);
+    expect(record?.pair.parted).toEqual(parted);
+  });
+
   it('goes on after a refusal and says the fate of everything', async () => {
     const text = register({
       jacks: [{ tag: 'J-2', serial: 'S5', ratedForce: '25 ton', pistonArea: '7 in2' }],

@@ -63,6 +63,20 @@ describe('adding a person', () => {
     expect(outcomeValue(await signIn(work.plant, 'nora', 'another-word')).person.role).toBe('crew');
   });
 
+  it('goes on where it was cut off between the entry and the password', async () => {
+    const { id, name, role } = person;
+    const at = work.plant.clock();
+    const entry = { at, actor: 'ada', kind: 'person-added/1', subject: id, body: { name, role } } as const;
+    outcomeValue(await work.plant.append([entry], null));
+    const by = { actor: people.administrator, retryKey: null };
+    expect(await addPerson(work.plant, person, { ...by, actor: people.quality })).toMatchObject({
+      problem: { code: 'role-not-allowed' },
+    });
+    outcomeValue(await addPerson(work.plant, person, by));
+    outcomeValue(await signIn(work.plant, id, person.password));
+    expect(await addPerson(work.plant, person, by)).toMatchObject({ problem: { code: 'tag-taken' } });
+  });
+
   it('is for the administrator, and never changes who is there already', async () => {
     expect(await addPerson(work.plant, person, { actor: people.quality, retryKey: null })).toMatchObject({
       problem: { code: 'role-not-allowed' },

@@ -2,7 +2,7 @@
 
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import { Link, useParams, useSearch } from 'wouter';
+import { Link, useLocation, useParams, useSearch } from 'wouter';
 import { newIdempotencyKey } from '../../app/http-client.ts';
 import { onDevice } from '../../app/queries/forget-answers.ts';
 import { PageHeading } from '../../controls/page-heading.tsx';
@@ -10,7 +10,7 @@ import { WaitingNote } from '../../controls/waiting-note.tsx';
 import type { DraftStore } from '../../offline/draft-store.ts';
 import { words } from '../../words/desk-words.ts';
 import { freshDraft, readDraft } from './calibration-draft.ts';
-import { DraftList } from './draft-list.tsx';
+import { DraftList, draftAddress } from './draft-list.tsx';
 import { RunSheetEditor } from './run-sheet-editor.tsx';
 import { unkeptDraft, useDraftStore } from './use-draft-store.ts';
 
@@ -21,19 +21,44 @@ export function CalibratePage() {
   if (draft === undefined) return <DraftList pair={new URLSearchParams(search).get('pair') ?? ''} />;
   if (draft === unkeptDraft || store.isError) return <UnkeptEditor />;
   if (store.data === undefined) return <WaitingNote text={words.calibrate.loading} />;
-  return <StoredEditor key={draft} store={store.data} id={draft} />;
+  return <DraftAtAddress key={draft} store={store.data} id={draft} />;
 }
+
+/**
+ * A draft that is split off goes on in the same editor, with its undo steps and the focus where it was. Its new id stands
+ * behind the address it was opened at: at another path the page would start anew, with the focus at its top.
+ */
+function DraftAtAddress({ store, id }: { readonly store: DraftStore; readonly id: string }) {
+  const [, navigate] = useLocation();
+  const shown = new URLSearchParams(useSearch()).get('copy') ?? id;
+  const [first] = useState(shown);
+  const onSplit = (next: string) => navigate(`${draftAddress(id)}?copy=${encodeURIComponent(next)}`, { replace: true });
+  return <StoredEditor store={store} id={shown} first={first} onSplit={onSplit} />;
+}
+
+const nothing = () => undefined;
 
 function UnkeptEditor() {
   const [started] = useState(() => freshDraft(newIdempotencyKey()));
-  return <RunSheetEditor store={null} id={unkeptDraft} readAt={null} started={started} />;
+  return (
+    <RunSheetEditor store={null} id={unkeptDraft} readAt={null} isCopy={false} started={started} onSplit={nothing} />
+  );
 }
 
-function StoredEditor({ store, id }: { readonly store: DraftStore; readonly id: string }) {
+interface StoredEditorProps {
+  readonly store: DraftStore;
+  /** The draft as it is kept now. */
+  readonly id: string;
+  /** The one it was opened as. */
+  readonly first: string;
+  readonly onSplit: (id: string) => void;
+}
+
+function StoredEditor({ store, id, first, onSplit }: StoredEditorProps) {
   // Read once when the page opens: from then on the page itself knows the draft best.
   const stored = useQuery({
-    queryKey: [onDevice, 'draft', id],
-    queryFn: () => store.find(id),
+    queryKey: [onDevice, 'draft', first],
+    queryFn: () => store.find(first),
     staleTime: Number.POSITIVE_INFINITY,
     gcTime: 0,
     refetchOnWindowFocus: false,
@@ -51,5 +76,8 @@ function StoredEditor({ store, id }: { readonly store: DraftStore; readonly id: 
       </>
     );
   }
-  return <RunSheetEditor store={store} id={id} readAt={stored.data.changedAt} started={started} />;
+  const { changedAt, isCopy = false } = stored.data;
+  return (
+    <RunSheetEditor store={store} id={id} readAt={changedAt} isCopy={isCopy} started={started} onSplit={onSplit} />
+  );
 }

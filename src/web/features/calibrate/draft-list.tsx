@@ -2,7 +2,9 @@
 
 import { useState } from 'react';
 import { useLocation } from 'wouter';
+import { mayDo } from '../../../domain/rules/role.ts';
 import { newIdempotencyKey } from '../../app/http-client.ts';
+import { useSession } from '../../app/queries/use-session.ts';
 import { Button } from '../../controls/button.tsx';
 import { ButtonLink } from '../../controls/button-link.tsx';
 import { PageHeading } from '../../controls/page-heading.tsx';
@@ -31,6 +33,8 @@ export function DraftList({ pair }: { readonly pair: string }) {
   const drafts = useDraftList(store.data);
   const throwAway = useThrowAway(store.data);
   const [asked, setAsked] = useState<ListedDraft | null>(null);
+  const session = useSession();
+  const person = session.data?.person ?? null;
   const [, navigate] = useLocation();
 
   async function start(): Promise<void> {
@@ -47,6 +51,9 @@ export function DraftList({ pair }: { readonly pair: string }) {
     <>
       <PageHeading title={calibrate.title} lead={calibrate.intro} />
       <div className={styles.page}>
+        {person !== null && !mayDo(person.role, 'record-run') ? (
+          <p className={styles.role}>{calibrate.roleCannotSubmit(words.app.roles[person.role])}</p>
+        ) : null}
         <div>
           <Button look="primary" disabled={store.isPending} onClick={() => void start()}>
             {pair === '' ? calibrate.start : calibrate.startFor(pair)}
@@ -62,6 +69,7 @@ export function DraftList({ pair }: { readonly pair: string }) {
               <li key={listed.id} className={styles.draft}>
                 <div>
                   <p className={styles.title}>{titleOf(listed.draft)}</p>
+                  {listed.isCopy ? <p>{calibrate.copyFromWindow}</p> : null}
                   <p className={styles.facts}>
                     {calibrate.draftPoints(countTyped(listed.draft.grid))},{' '}
                     {calibrate.draftChanged(writeMinute(listed.changedAt))}

@@ -5,6 +5,7 @@ import { largestSheetBytes, readRunSheet } from '../../../contract/read-run-shee
 import type { RunSheet } from '../../../domain/calibration/run-sheet.ts';
 import { Button } from '../../controls/button.tsx';
 import { words } from '../../words/desk-words.ts';
+import { importProblemText } from './import-problem-text.ts';
 import styles from './import-sheet.module.css';
 
 interface Told {
@@ -19,7 +20,7 @@ export function ImportSheet({ onSheet }: { readonly onSheet: (sheet: RunSheet) =
   function take(text: string): void {
     const read = readRunSheet(text);
     if (!read.ok) {
-      setTold({ failed: true, text: words.calibrate.importFailed(read.problem.message) });
+      setTold({ failed: true, text: words.calibrate.importFailed(importProblemText(read.problem)) });
       return;
     }
     const points = read.value.cycles.reduce((count, cycle) => count + cycle.points.length, 0);

@@ -4,20 +4,27 @@ import type { ReactNode } from 'react';
 import { CurveChart } from '../../charts/curve-chart.tsx';
 import { EntryCheckList } from '../../charts/entry-check-list.tsx';
 import { ResidualChart } from '../../charts/residual-chart.tsx';
-import { VerdictMark } from '../../charts/verdict-mark.tsx';
+import { VerdictBlock } from '../../charts/verdict-block.tsx';
 import { words } from '../../words/desk-words.ts';
 import { CellLink } from './bad-cell-list.tsx';
 import { cellOfCheck } from './cell-of-check.ts';
 import type { JudgedDraft } from './judge-draft.ts';
 import styles from './result-panel.module.css';
-import { cellId } from './run-grid.ts';
+import { cellId, isUntouched, type RunGrid } from './run-grid.ts';
 
-export function ResultPanel({ judged }: { readonly judged: JudgedDraft }) {
-  const { calibrate } = words;
+interface ResultPanelProps {
+  readonly judged: JudgedDraft;
+  readonly grid: RunGrid;
+}
+
+export function ResultPanel({ judged, grid }: ResultPanelProps) {
+  const { calibrate, charts } = words;
   const { fit, verdict, acceptance, points, checks } = judged;
   const leftOut = points.badCells.length;
   // Without a curve the verdict says so already.
   const further = fit.ok ? checks : checks.filter(({ code }) => code !== 'too-few-points');
+  // The errors stand with the verdict; without a verdict all stand below.
+  const below = fit.ok ? further.filter(({ weight }) => weight !== 'error') : further;
   const reasons = acceptance.filter((result) => result.verdict === 'fail' || result.verdict === 'conditional');
   const linkTo = (where: string): ReactNode => {
     const place = cellOfCheck(where, points);
@@ -26,14 +33,12 @@ export function ResultPanel({ judged }: { readonly judged: JudgedDraft }) {
   return (
     <section className={styles.result} aria-labelledby="verdict-title">
       <h2 id="verdict-title">{calibrate.resultTitle}</h2>
-      <div className={styles.verdict} data-verdict={fit.ok ? verdict : 'not-judged'}>
-        <div role="status">
-          <VerdictMark
-            verdict={fit.ok ? verdict : 'not-judged'}
-            size="large"
-            {...(fit.ok ? {} : { text: calibrate.notYet })}
-          />
-        </div>
+      <VerdictBlock
+        verdict={fit.ok ? verdict : null}
+        checks={further}
+        linkTo={linkTo}
+        withoutVerdict={calibrate.notYet}
+      >
         {fit.ok ? null : <p>{fit.problem.message}</p>}
         {leftOut === 0 ? null : <p>{calibrate.pending(leftOut)}</p>}
         {reasons.length === 0 ? null : (
@@ -43,14 +48,20 @@ export function ResultPanel({ judged }: { readonly judged: JudgedDraft }) {
             ))}
           </ul>
         )}
-      </div>
+      </VerdictBlock>
       {fit.ok ? (
         <>
           <CurveChart fit={fit.value} />
           <ResidualChart fit={fit.value} />
         </>
       ) : null}
-      <EntryCheckList checks={further} linkTo={linkTo} />
+      {below.length === 0 && further.length > 0 ? null : (
+        <EntryCheckList
+          checks={below}
+          linkTo={linkTo}
+          {...(isUntouched(grid) ? { none: charts.nothingToCheck } : {})}
+        />
+      )}
     </section>
   );
 }

@@ -145,7 +145,18 @@ export function isUntouched(grid: RunGrid): boolean {
 }
 
 /** How many cells hold a text. */
-export function countTyped(grid: RunGrid): number {
-  const texts = grid.rows.flatMap(({ level, cycles }) => [level, ...cycles.flatMap((cells) => Object.values(cells))]);
-  return texts.filter((text) => text !== '').length;
+export function countTyped({ rows }: RunGrid): number {
+  return countTexts(rows.flatMap(({ level, cycles }) => [level, ...cycles.flatMap((cells) => Object.values(cells))]));
 }
+
+/** How many readings a cycle holds, rising and falling. */
+export function countInCycle({ rows }: RunGrid, cycle: number): number {
+  return countTexts(rows.flatMap(({ cycles }) => [cycles[cycle]?.rising ?? '', cycles[cycle]?.falling ?? '']));
+}
+
+/** How many cells of a row hold a text. */
+export function countInRow({ cycles, rows }: RunGrid, row: number): number {
+  return countTyped({ cycles, rows: rows.slice(row, row + 1) });
+}
+
+const countTexts = (texts: readonly string[]): number => texts.filter((text) => text !== '').length;

@@ -16,13 +16,14 @@ import type { CalibrationDraft } from './calibration-draft.ts';
 import { useChosenParts } from './chosen-parts.ts';
 import { DegreeChoice } from './degree-choice.tsx';
 import { draftAddress } from './draft-list.tsx';
-import { changeDraft, draftOf, startState } from './draft-state.ts';
+import { changeDraft, type DraftChange, draftOf, startState } from './draft-state.ts';
 import { draftWithSheet, unitsOfPair } from './fill-draft.ts';
 import { ImportSheet } from './import-sheet.tsx';
 import { judgeDraft } from './judge-draft.ts';
 import type { Pasted } from './paste-block.ts';
 import { PointTable } from './point-table.tsx';
 import { ResultPanel } from './result-panel.tsx';
+import { gridColumns } from './run-grid.ts';
 import styles from './run-sheet-editor.module.css';
 import { SubmitPanel, SubmittedNote } from './submit-panel.tsx';
 import { TableSettings } from './table-settings.tsx';
@@ -30,19 +31,25 @@ import { useKeptDraft } from './use-kept-draft.ts';
 import { useSubmission } from './use-submission.ts';
 import { whatToMend } from './what-to-mend.ts';
 
+/** More columns than these would be cut beside the verdict; the table then takes the full width. */
+const columnsBesideResult = 4;
+
 interface RunSheetEditorProps {
   readonly store: DraftStore | null;
   readonly id: string;
   readonly readAt: string | null;
+  readonly isCopy: boolean;
   readonly started: CalibrationDraft;
+  /** Told when the draft goes on under another id, since another window wrote in the one it had. */
+  readonly onSplit: (id: string) => void;
 }
 
-export function RunSheetEditor({ store, id, readAt, started }: RunSheetEditorProps) {
+export function RunSheetEditor({ store, id, readAt, isCopy, started, onSplit }: RunSheetEditorProps) {
   const { calibrate } = words;
   const [state, change] = useReducer(changeDraft, started, startState);
   const [told, setTold] = useState('');
   const draft = useMemo(() => draftOf(state), [state]);
-  const kept = useKeptDraft({ store, id, readAt, draft });
+  const kept = useKeptDraft({ store, id, readAt, isCopy, draft, onSplit });
   const submission = useSubmission(kept);
   const equipment = useEquipment();
   const plant = usePlant();
@@ -67,6 +74,11 @@ export function RunSheetEditor({ store, id, readAt, started }: RunSheetEditorPro
         calibrate.pastedGrown(pasted.addedLevels, pasted.addedCycles) +
         calibrate.pastedLeftOut(pasted.leftOut),
     );
+  const changeTable = (next: DraftChange) => {
+    // What was told is of a step that is taken back now.
+    if (next.kind === 'undo' || next.kind === 'redo') setTold('');
+    change(next);
+  };
   const submitAnew = () => {
     const idempotencyKey = newIdempotencyKey();
     change({ kind: 'fields', fields: { idempotencyKey } });
@@ -78,7 +90,7 @@ export function RunSheetEditor({ store, id, readAt, started }: RunSheetEditorPro
       <PageHeading title={calibrate.titleOf(draft.pair)} lead={calibrate.intro}>
         <Link href="/calibrate">{calibrate.allDrafts}</Link>
       </PageHeading>
-      <div className={styles.editor}>
+      <div className={styles.editor} data-wide={gridColumns(draft.grid).length > columnsBesideResult}>
         <AboutFields
           fields={state.fields}
           equipment={equipment.data}
@@ -103,7 +115,8 @@ export function RunSheetEditor({ store, id, readAt, started }: RunSheetEditorPro
             canUndo={state.table.past.length > 0}
             canRedo={state.table.future.length > 0}
             badRamExtensions={judged.points.badRamExtensions}
-            change={change}
+            change={changeTable}
+            onRemoved={setTold}
           />
           <p className={styles.keys}>{calibrate.keys}</p>
           <a className={styles.skip} href="#verdict-title">
@@ -114,7 +127,7 @@ export function RunSheetEditor({ store, id, readAt, started }: RunSheetEditorPro
             set={draft.set}
             units={units}
             badCells={judged.points.badCells}
-            change={change}
+            change={changeTable}
             onPasted={tellPasted}
           />
           <p className={styles.told} role="status">
@@ -123,7 +136,7 @@ export function RunSheetEditor({ store, id, readAt, started }: RunSheetEditorPro
           <BadCellList points={judged.points} set={draft.set} />
         </section>
         <div className={styles.result}>
-          <ResultPanel judged={judged} />
+          <ResultPanel judged={judged} grid={draft.grid} />
         </div>
         <div className={styles.rest}>
           <DegreeChoice draft={draft} fit={fit} set={(fields) => change({ kind: 'fields', fields })} />

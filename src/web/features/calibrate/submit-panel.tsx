@@ -1,5 +1,6 @@
 // Submitting: what still stands in the way, the button, and what became of it.
 
+import { useEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import { mayDo } from '../../../domain/rules/role.ts';
 import { NoConnectionError, ProblemError } from '../../app/http-client.ts';
@@ -81,9 +82,13 @@ function SubmitError({ error, onSubmitAnew }: { readonly error: unknown; readonl
 
 export function SubmittedNote({ number }: { readonly number: string }) {
   const { calibrate } = words;
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
   return (
-    <div className={styles.submitted} role="status">
-      <h2>{calibrate.submitted(number)}</h2>
+    <div className={styles.submitted}>
+      <h2 ref={heading} tabIndex={-1}>
+        {calibrate.submitted(number)}
+      </h2>
       <p>{calibrate.submittedNext}</p>
       <p className={styles.ways}>
         <ButtonLink href={`/review/${encodeURIComponent(number)}`}>{calibrate.openReview}</ButtonLink>

@@ -1,11 +1,13 @@
 // How large the table is and what each cycle shows: falling points, set values of its own, how far the ram was out.
 
+import type { KeyboardEvent } from 'react';
 import { Button } from '../../controls/button.tsx';
 import { words } from '../../words/desk-words.ts';
 import { ramExtensionId } from './bad-cell-list.tsx';
 import type { DraftChange } from './draft-state.ts';
-import { type RunGrid, withCycle, withCycleCount, withRowCount } from './run-grid.ts';
+import { countInCycle, countInRow, type RunGrid, withCycle, withCycleCount, withRowCount } from './run-grid.ts';
 import styles from './table-settings.module.css';
+import { undoOfKeys } from './undo-keys.ts';
 
 interface TableSettingsProps {
   readonly grid: RunGrid;
@@ -13,11 +15,19 @@ interface TableSettingsProps {
   readonly canRedo: boolean;
   readonly badRamExtensions: readonly { readonly cycle: number }[];
   readonly change: (change: DraftChange) => void;
+  /** Told in words what a smaller table took away. */
+  readonly onRemoved: (text: string) => void;
 }
 
-export function TableSettings({ grid, canUndo, canRedo, badRamExtensions, change }: TableSettingsProps) {
+export function TableSettings({ grid, canUndo, canRedo, badRamExtensions, change, onRemoved }: TableSettingsProps) {
   const { calibrate } = words;
   const take = (next: RunGrid, stepOf: string | null = null) => change({ kind: 'table', grid: next, stepOf });
+  const undoKeys = (event: KeyboardEvent) => {
+    const undoing = undoOfKeys(event);
+    if (undoing === null) return;
+    event.preventDefault();
+    change(undoing);
+  };
   const levels = grid.rows.length - (grid.rows[0]?.level.trim() === '0' ? 1 : 0);
   return (
     <div className={styles.settings}>
@@ -25,12 +35,24 @@ export function TableSettings({ grid, canUndo, canRedo, badRamExtensions, change
         <Stepper
           name={calibrate.cycles}
           count={grid.cycles.length}
-          onStep={(by) => take(withCycleCount(grid, grid.cycles.length + by))}
+          onStep={(by) => {
+            const last = grid.cycles.length - 1;
+            const typed = by < 0 ? countInCycle(grid, last) : 0;
+            take(withCycleCount(grid, grid.cycles.length + by));
+            onRemoved(typed === 0 ? '' : calibrate.cycleRemoved(last, typed));
+          }}
+          onUndoKeys={undoKeys}
         />
         <Stepper
           name={calibrate.levels}
           count={levels}
-          onStep={(by) => take(withRowCount(grid, grid.rows.length + by))}
+          onStep={(by) => {
+            const last = grid.rows.length - 1;
+            const typed = by < 0 ? countInRow(grid, last) : 0;
+            take(withRowCount(grid, grid.rows.length + by));
+            onRemoved(typed === 0 ? '' : calibrate.rowRemoved(last, typed));
+          }}
+          onUndoKeys={undoKeys}
         />
         <div className={styles.undo}>
           <Button disabled={!canUndo} onClick={() => change({ kind: 'undo' })}>
@@ -89,19 +111,26 @@ interface StepperProps {
   readonly name: string;
   readonly count: number;
   readonly onStep: (by: number) => void;
+  /** The focus is still here when a step took something away. */
+  readonly onUndoKeys: (event: KeyboardEvent) => void;
 }
 
-function Stepper({ name, count, onStep }: StepperProps) {
+function Stepper({ name, count, onStep, onUndoKeys }: StepperProps) {
   return (
     <div className={styles.stepper}>
       <span className={styles.name}>{name}</span>
-      <Button aria-label={words.calibrate.fewer(name)} disabled={count <= 1} onClick={() => onStep(-1)}>
+      <Button
+        aria-label={words.calibrate.fewer(name)}
+        aria-disabled={count <= 1 || undefined}
+        onClick={() => (count <= 1 ? undefined : onStep(-1))}
+        onKeyDown={onUndoKeys}
+      >
         {words.calibrate.minus}
       </Button>
       <output className={styles.count} aria-label={name}>
         {count}
       </output>
-      <Button aria-label={words.calibrate.more(name)} onClick={() => onStep(1)}>
+      <Button aria-label={words.calibrate.more(name)} onClick={() => onStep(1)} onKeyDown={onUndoKeys}>
         {words.calibrate.plus}
       </Button>
     </div>

@@ -24,6 +24,7 @@ export function useDraftStore() {
 export interface ListedDraft {
   readonly id: string;
   readonly changedAt: string;
+  readonly isCopy: boolean;
   readonly draft: CalibrationDraft;
 }
 
@@ -37,9 +38,9 @@ export function useDraftList(store: DraftStore | undefined) {
   });
 }
 
-function listedDraft({ id, changedAt, content }: StoredDraft): readonly ListedDraft[] {
+function listedDraft({ id, changedAt, content, isCopy = false }: StoredDraft): readonly ListedDraft[] {
   const draft = readDraft(content);
-  return draft === null ? [] : [{ id, changedAt, draft }];
+  return draft === null ? [] : [{ id, changedAt, isCopy, draft }];
 }
 
 /** Saves a draft under an id of its own and answers the id. */

@@ -1,8 +1,8 @@
 // Keeps the draft on the device while it is typed, and leaves last words when the page goes out of sight.
 
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { newIdempotencyKey } from '../../app/http-client.ts';
-import type { DraftStore } from '../../offline/draft-store.ts';
+import type { DraftStore, StoredDraft } from '../../offline/draft-store.ts';
 import { createDraftWriter, type DraftWriter } from '../../offline/draft-writer.ts';
 import type { CalibrationDraft } from './calibration-draft.ts';
 
@@ -22,27 +22,43 @@ interface KeptDraftOptions {
   readonly id: string;
   /** When the draft was last changed as it was read from the device. */
   readonly readAt: string | null;
+  /** Whether it was split off from another window's draft before. */
+  readonly isCopy: boolean;
   readonly draft: CalibrationDraft;
+  /** Told the id under which the draft goes on when another window wrote in the one it had. */
+  readonly onSplit: (id: string) => void;
 }
 
-export function useKeptDraft({ store, id, readAt, draft }: KeptDraftOptions): KeptDraft {
+export function useKeptDraft({ store, id, readAt, isCopy, draft, onSplit }: KeptDraftOptions): KeptDraft {
   const [keeping, setKeeping] = useState<Keeping>(store === null ? 'refused' : 'kept');
   const [writerName] = useState(newIdempotencyKey);
-  const place = useRef({ id, seen: readAt });
+  const place = useRef({ id, seen: readAt, isCopy });
+  const tellSplit = useRef(onSplit);
+  useLayoutEffect(() => {
+    tellSplit.current = onSplit;
+  });
   const writer = useRef<DraftWriter<CalibrationDraft> | null>(null);
   const first = useRef(draft);
 
   useEffect(() => {
     if (store === null) return;
+    const recordOf = (content: CalibrationDraft): StoredDraft => ({
+      id: place.current.id,
+      writer: writerName,
+      changedAt: new Date().toISOString(),
+      content,
+      ...(place.current.isCopy ? { isCopy: true } : {}),
+    });
     const created = createDraftWriter<CalibrationDraft>({
       onFailure: () => setKeeping('refused'),
       write: async (content) => {
-        const record = { id: place.current.id, writer: writerName, changedAt: new Date().toISOString(), content };
+        const record = recordOf(content);
         const outcome = await store.save(record, place.current.seen);
         if (outcome === 'changed-elsewhere') {
           // Two windows typed in one draft: neither loses anything, this one goes on under an id of its own.
-          place.current = { id: newIdempotencyKey(), seen: null };
-          await store.save({ ...record, id: place.current.id }, null);
+          place.current = { id: newIdempotencyKey(), seen: null, isCopy: true };
+          await store.save({ ...record, id: place.current.id, isCopy: true }, null);
+          tellSplit.current(place.current.id);
         }
         place.current.seen = record.changedAt;
         setKeeping((before) =>
@@ -53,9 +69,7 @@ export function useKeptDraft({ store, id, readAt, draft }: KeptDraftOptions): Ke
     writer.current = created;
     const leave = () => {
       const content = created.unwritten();
-      const { id: draftId, seen } = place.current;
-      const changedAt = new Date().toISOString();
-      if (content !== null) store.leave({ draft: { id: draftId, writer: writerName, changedAt, content }, seen });
+      if (content !== null) store.leave({ draft: recordOf(content), seen: place.current.seen });
     };
     const leaveWhenHidden = () => {
       if (document.visibilityState === 'hidden') leave();

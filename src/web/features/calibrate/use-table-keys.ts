@@ -4,6 +4,7 @@ import {
   type ClipboardEvent,
   type FocusEvent,
   type KeyboardEvent,
+  type MouseEvent,
   useCallback,
   useLayoutEffect,
   useMemo,
@@ -14,6 +15,7 @@ import type { DraftChange } from './draft-state.ts';
 import { placeAfterKey } from './grid-movement.ts';
 import { copyBlock, type Pasted, pasteBlock, placesBetween, readBlock } from './paste-block.ts';
 import { type CellPlace, cellId, gridColumns, type RunGrid, readCell, writeCell, writeCells } from './run-grid.ts';
+import { undoOfKeys } from './undo-keys.ts';
 
 /** `at` is the cell with the focus, `to` the other corner of the marked block, the same cell where none is marked. */
 export interface Marked {
@@ -34,6 +36,8 @@ export interface CellHandlers {
   readonly onFocus: (event: FocusEvent<HTMLInputElement>) => void;
   readonly onKeyDown: (event: KeyboardEvent<HTMLInputElement>) => void;
   readonly onDoubleClick: (event: CellEvent) => void;
+  readonly onMouseDown: (event: MouseEvent<HTMLInputElement>) => void;
+  readonly onMouseUp: (event: MouseEvent<HTMLInputElement>) => void;
   readonly onClick: (event: CellEvent) => void;
   readonly onPaste: (event: ClipboardEvent<HTMLInputElement>) => void;
   readonly onCopy: (event: ClipboardEvent<HTMLInputElement>) => void;
@@ -79,10 +83,10 @@ export function useTableKeys(options: TableKeysOptions): {
     };
 
     function undoOrRedo(event: KeyboardEvent<HTMLInputElement>): boolean {
-      const key = event.key.toLowerCase();
-      if (!(event.ctrlKey || event.metaKey) || (key !== 'z' && key !== 'y')) return false;
+      const undoing = undoOfKeys(event);
+      if (undoing === null) return false;
       event.preventDefault();
-      latest.current.change({ kind: key === 'y' || event.shiftKey ? 'redo' : 'undo' });
+      latest.current.change(undoing);
       return true;
     }
 
@@ -148,6 +152,20 @@ export function useTableKeys(options: TableKeysOptions): {
         visit.current = { before: input.value, isEditing: false };
         setMarked({ at: place, to: place });
         input.select();
+      },
+      // Left to itself the browser sets a caret in the digits, a second time after the button is let go, and what is
+      // typed next would join them.
+      onMouseDown(event) {
+        const input = event.currentTarget;
+        if (event.button !== 0 || (input === document.activeElement && visit.current.isEditing)) return;
+        event.preventDefault();
+        const place = placeOf(input);
+        setMarked({ at: place, to: place });
+        input.focus();
+        input.select();
+      },
+      onMouseUp(event) {
+        if (event.button === 0 && !visit.current.isEditing) event.preventDefault();
       },
       onClick({ currentTarget: input }) {
         if (!visit.current.isEditing) input.select();

@@ -1,6 +1,6 @@
 // Holding a pair, lifting the hold, and parting it, each with a reason.
 
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useForm } from 'react-hook-form';
 import { useLocation } from 'wouter';
 import type { PairPageAnswer } from '../../../contract/calibration.ts';
@@ -9,12 +9,13 @@ import { useSession } from '../../app/queries/use-session.ts';
 import { signInAddress } from '../../app/sign-in-address.ts';
 import { Button } from '../../controls/button.tsx';
 import { ButtonLink } from '../../controls/button-link.tsx';
+import { forgetFields, keepFields, recallFields } from '../../controls/kept-fields.ts';
 import { problemForField } from '../../controls/problem-for-field.ts';
 import { ProblemNote } from '../../controls/problem-note.tsx';
 import { TextField } from '../../controls/text-field.tsx';
 import { words } from '../../words/desk-words.ts';
 import styles from './pair-actions.module.css';
-import { type PairAction, usePairAction } from './use-pair-page.ts';
+import { isPairAction, type PairAction, usePairAction } from './use-pair-page.ts';
 
 /** Shortest reason the contract takes. */
 const shortestReason = 5;
@@ -23,13 +24,21 @@ export function PairActions({ page }: { readonly page: PairPageAnswer }) {
   const { equipment } = words;
   const session = useSession();
   const [location] = useLocation();
-  const [open, setOpen] = useState<PairAction | null>(null);
+  const panel = `actions of ${page.line.tag}`;
+  const [open, setOpenNow] = useState(() => recallAction(panel));
+  const setOpen = (action: PairAction | null) => {
+    if (action === null) forgetFields(window.sessionStorage, panel);
+    else keepFields(window.sessionStorage, panel, { action });
+    setOpenNow(action);
+  };
   const person = session.data?.person ?? null;
   if (session.isPending) return null;
   const isHeld = page.hold !== null;
   const holding: PairAction = isHeld ? 'hold-lifting' : 'hold';
   const mayHold = person !== null && mayDo(person.role, isHeld ? 'lift-hold' : 'place-hold');
   const mayPart = person !== null && mayDo(person.role, 'register-equipment');
+  // The form recalled may be of a hold that was lifted meanwhile, or not for the person signed in now.
+  const isOffered = open !== null && (open === 'parting' ? mayPart : mayHold && open === holding);
   return (
     <section className={styles.actions} aria-labelledby="actions-title">
       <h2 id="actions-title">{equipment.actionsTitle}</h2>
@@ -51,9 +60,14 @@ export function PairActions({ page }: { readonly page: PairPageAnswer }) {
           </Button>
         ) : null}
       </div>
-      {open === null ? null : <ReasonForm key={open} tag={page.line.tag} action={open} onClose={() => setOpen(null)} />}
+      {isOffered ? <ReasonForm key={open} tag={page.line.tag} action={open} onClose={() => setOpen(null)} /> : null}
     </section>
   );
+}
+
+function recallAction(panel: string): PairAction | null {
+  const { action } = recallFields(window.sessionStorage, panel, ['action']);
+  return action !== undefined && isPairAction(action) ? action : null;
 }
 
 const texts = {
@@ -70,15 +84,29 @@ interface ReasonFormProps {
 
 function ReasonForm({ tag, action, onClose }: ReasonFormProps) {
   const { equipment } = words;
-  const form = useForm({ defaultValues: { reason: '' } });
+  const kept = `${action} ${tag}`;
+  const form = useForm({ defaultValues: { reason: '', ...recallFields(window.sessionStorage, kept, ['reason']) } });
+  const { subscribe } = form;
+  useEffect(
+    () =>
+      subscribe({
+        formState: { values: true },
+        callback: ({ values: { reason } }) => keepFields(window.sessionStorage, kept, { reason }),
+      }),
+    [subscribe, kept],
+  );
   const sending = usePairAction(tag, action);
+  const onSent = () => {
+    forgetFields(window.sessionStorage, kept);
+    onClose();
+  };
   const [title, what] = texts[action];
   const atField = problemForField(sending.error, 'reason');
   return (
     <form
       className={styles.form}
       noValidate
-      onSubmit={form.handleSubmit(({ reason }) => sending.mutate(reason, { onSuccess: onClose }))}
+      onSubmit={form.handleSubmit(({ reason }) => sending.mutate(reason, { onSuccess: onSent }))}
     >
       <p>{what}</p>
       <TextField

@@ -24,7 +24,9 @@ export function PairList({ pairs, none }: PairListProps) {
             <span className={styles.parts}>{equipment.parts(pair.jack, pair.gauge)}</span>
             <StandingMark standing={pair.standing} />
             <span className={styles.facts}>
-              {pair.dueDate === null ? equipment.notDue : equipment.due(pair.dueDate)}
+              <span className={styles.due}>
+                {pair.dueDate === null ? equipment.notDue : equipment.due(pair.dueDate)}
+              </span>
               {pair.waiting === 0 ? null : <span className={styles.waiting}>{equipment.waiting(pair.waiting)}</span>}
             </span>
           </Link>

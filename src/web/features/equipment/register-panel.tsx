@@ -8,25 +8,35 @@ import { signInAddress } from '../../app/sign-in-address.ts';
 import { Button } from '../../controls/button.tsx';
 import { ButtonLink } from '../../controls/button-link.tsx';
 import { words } from '../../words/desk-words.ts';
+import {
+  keepOpenForm,
+  keepRegistration,
+  type OpenForm,
+  recallOpenForm,
+  recallRegistration,
+} from './kept-registration.ts';
 import styles from './register-panel.module.css';
 import { RegistrationForm } from './registration-form.tsx';
-import { type RegistrationKind, registrationOf } from './registration-kinds.ts';
+import { type RegistrationKind, registrationKinds, registrationOf } from './registration-kinds.ts';
 
-const kinds: readonly (readonly [RegistrationKind, string])[] = [
-  ['jack', words.equipment.registerJack],
-  ['gauge', words.equipment.registerGauge],
-  ['pump', words.equipment.registerPump],
-  ['load-cell', words.equipment.registerLoadCell],
-  ['certificate', words.equipment.fileCertificate],
-  ['pair', words.equipment.formPair],
-];
+const kindTexts: Readonly<Record<RegistrationKind, string>> = {
+  jack: words.equipment.registerJack,
+  gauge: words.equipment.registerGauge,
+  pump: words.equipment.registerPump,
+  'load-cell': words.equipment.registerLoadCell,
+  certificate: words.equipment.fileCertificate,
+  pair: words.equipment.formPair,
+};
 
 export function RegisterPanel({ register }: { readonly register: EquipmentAnswer }) {
   const { equipment } = words;
   const session = useSession();
-  const [open, setOpen] = useState<RegistrationKind | null>(null);
-  const [cell, setCell] = useState('');
+  const [{ kind: open, cell }, setOpen] = useState(recallOpenForm);
   const [told, setTold] = useState('');
+  const show = (form: OpenForm) => {
+    keepOpenForm(form);
+    setOpen(form);
+  };
   const person = session.data?.person ?? null;
   if (session.isPending) return null;
   if (person === null) {
@@ -38,36 +48,42 @@ export function RegisterPanel({ register }: { readonly register: EquipmentAnswer
   }
   if (!mayDo(person.role, 'register-equipment')) return <p className={styles.sign}>{equipment.roleMayNot}</p>;
 
+  const fileNext = (registered: string) => {
+    const certificate = registrationOf('certificate', register, registered);
+    keepRegistration('certificate', { ...recallRegistration(certificate), loadCell: registered });
+    show({ kind: 'certificate', cell: registered });
+  };
   const registration = open === null ? null : registrationOf(open, register, cell);
   return (
     <section className={styles.panel} aria-label={equipment.registerTitle}>
       <div className={styles.kinds}>
-        {kinds.map(([kind, text]) => (
+        {registrationKinds.map((kind) => (
           <Button
             key={kind}
             aria-expanded={open === kind}
             onClick={() => {
               setTold('');
-              setOpen(open === kind ? null : kind);
+              show({ kind: open === kind ? null : kind, cell: '' });
             }}
           >
-            {text}
+            {kindTexts[kind]}
           </Button>
         ))}
       </div>
       <p className={styles.told} role="status">
         {told}
       </p>
-      {registration === null || open === null ? null : (
+      {registration?.hindrance === undefined ? null : <p role="status">{registration.hindrance}</p>}
+      {registration === null || registration.hindrance !== undefined ? null : (
         <RegistrationForm
           key={open}
           registration={registration}
-          onClose={() => setOpen(null)}
+          onClose={() => show({ kind: null, cell: '' })}
           onDone={(values) => {
             setTold(registration.done(values));
             // A load cell is of no use without its certificate: that form comes next.
-            setCell(open === 'load-cell' ? (values.tag ?? '').trim() : '');
-            setOpen(open === 'load-cell' ? 'certificate' : null);
+            if (open === 'load-cell') fileNext((values.tag ?? '').trim());
+            else show({ kind: null, cell: '' });
           }}
         />
       )}

@@ -1,6 +1,7 @@
-// From the texts of a registration form to the body of its request.
+// From the texts of a registration form to the body of its request, and what stands in the way of sending it.
 
 import { parseNumber } from '../../../domain/units/number.ts';
+import { words } from '../../words/desk-words.ts';
 import type { Registration, RegistrationField } from './registration-kinds.ts';
 
 /** A field left blank is left out; a number is sent as a number. What cannot be read was refused by the form before. */
@@ -18,9 +19,8 @@ export function registrationBody(
   return Object.fromEntries(sent);
 }
 
-export type FieldProblem = 'missing' | 'not-a-number';
-
-export function judgeField({ isOptional = false, type }: RegistrationField, typed: string): FieldProblem | null {
-  if (typed.trim() === '') return isOptional ? null : 'missing';
-  return type === 'number' && !parseNumber(typed).ok ? 'not-a-number' : null;
+/** What is wrong with what was typed into a field, in words; null where nothing is. */
+export function judgeField({ isOptional = false, check }: RegistrationField, typed: string): string | null {
+  if (typed.trim() === '') return isOptional ? null : words.equipment.required;
+  return check?.(typed) ?? null;
 }

@@ -1,7 +1,8 @@
 // One form for everything that can be registered; what was typed stays when the server refuses it.
 
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useForm } from 'react-hook-form';
+import { useEffect, useState } from 'react';
+import { type Control, useForm, useWatch } from 'react-hook-form';
 import { z } from 'zod';
 import { post } from '../../app/http-client.ts';
 import { forgetAnswers } from '../../app/queries/forget-answers.ts';
@@ -11,6 +12,8 @@ import { ProblemNote } from '../../controls/problem-note.tsx';
 import { SelectField } from '../../controls/select-field.tsx';
 import { TextField } from '../../controls/text-field.tsx';
 import { words } from '../../words/desk-words.ts';
+import type { FieldCheck } from './field-checks.ts';
+import { forgetRegistration, keepRegistration, recallRegistration, startOf } from './kept-registration.ts';
 import { judgeField, registrationBody } from './registration-body.ts';
 import styles from './registration-form.module.css';
 import type { Registration, RegistrationField } from './registration-kinds.ts';
@@ -25,13 +28,22 @@ export function RegistrationForm({ registration, onDone, onClose }: Registration
   const { equipment } = words;
   const { fields, title, send } = registration;
   const client = useQueryClient();
-  const form = useForm<Record<string, string>>({
-    defaultValues: Object.fromEntries(fields.map(({ name, start = '' }) => [name, start])),
-  });
+  const [started] = useState(() => ({ ...startOf(registration), ...recallRegistration(registration) }));
+  const form = useForm<Record<string, string>>({ defaultValues: started });
+  const { subscribe } = form;
+  useEffect(
+    () =>
+      subscribe({
+        formState: { values: true },
+        callback: ({ values }) => keepRegistration(registration.kind, values),
+      }),
+    [subscribe, registration.kind],
+  );
   const sending = useMutation({
     mutationFn: (values: Record<string, string>) =>
       post(registration.address(values), registrationBody(registration, values), z.unknown()),
     onSuccess: async (_answer, values) => {
+      forgetRegistration(registration.kind);
       await forgetAnswers(client);
       onDone(values);
     },
@@ -44,21 +56,23 @@ export function RegistrationForm({ registration, onDone, onClose }: Registration
       <h2>{title}</h2>
       <div className={styles.fields}>
         {fields.map((field) => {
-          const { name, label, hint, isOptional = false, options, type } = field;
+          const { name, label, hint, isOptional = false, options, type, caution } = field;
           const texts = { label, hint, isOptional, problem: problemOf(field) };
           const registered = form.register(name, {
-            validate: (typed) => fieldWords(field, typed),
+            validate: (typed) => judgeField(field, typed) ?? true,
             onChange: () => sending.reset(),
           });
           if (options !== undefined) return <SelectField key={name} {...texts} {...registered} options={options} />;
           return (
-            <TextField
-              key={name}
-              {...texts}
-              {...registered}
-              type={type === 'day' ? 'date' : 'text'}
-              inputMode={type === 'number' ? 'decimal' : undefined}
-            />
+            <div key={name} className={styles.field}>
+              <TextField
+                {...texts}
+                {...registered}
+                type={type === 'day' ? 'date' : 'text'}
+                inputMode={type === 'number' ? 'decimal' : undefined}
+              />
+              {caution === undefined ? null : <Caution control={form.control} name={name} caution={caution} />}
+            </div>
           );
         })}
       </div>
@@ -73,13 +87,18 @@ export function RegistrationForm({ registration, onDone, onClose }: Registration
   );
 }
 
-function fieldWords(field: RegistrationField, typed: string): true | string {
-  switch (judgeField(field, typed)) {
-    case 'missing':
-      return words.equipment.required;
-    case 'not-a-number':
-      return words.equipment.numberBad(typed);
-    case null:
-      return true;
-  }
+interface CautionProps {
+  readonly control: Control<Record<string, string>>;
+  readonly name: string;
+  readonly caution: FieldCheck;
+}
+
+/** Stands there from the start, so that a screen reader hears what appears in it. */
+function Caution({ control, name, caution }: CautionProps) {
+  const typed = useWatch({ control, name }) ?? '';
+  return (
+    <p className={styles.caution} role="status">
+      {caution(typed)}
+    </p>
+  );
 }

@@ -13,7 +13,10 @@ export function usePairPage(tag: string) {
   });
 }
 
-export type PairAction = 'parting' | 'hold' | 'hold-lifting';
+const pairActions = ['parting', 'hold', 'hold-lifting'] as const;
+export type PairAction = (typeof pairActions)[number];
+
+export const isPairAction = (text: string): text is PairAction => pairActions.some((action) => action === text);
 
 export function usePairAction(tag: string, action: PairAction) {
   const client = useQueryClient();

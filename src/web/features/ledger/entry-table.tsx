@@ -2,7 +2,10 @@
 
 import type { z } from 'zod';
 import type { ledgerAnswer } from '../../../contract/plant.ts';
+import { usePersonName } from '../../app/queries/use-person-name.ts';
+import { usePlant } from '../../app/queries/use-plant.ts';
 import { formatNumber } from '../../controls/format-number.ts';
+import { writeMinute } from '../../controls/write-minute.ts';
 import { words } from '../../words/desk-words.ts';
 import styles from './entry-table.module.css';
 
@@ -10,12 +13,9 @@ type EntryLine = z.infer<typeof ledgerAnswer>['entries'][number];
 
 const hashDigitsShown = 10;
 
-/** "2026-11-25T13:05:22.123Z" as "2026-11-25 13:05"; the whole instant is the title of the cell. */
-function minuteOf(instant: string): string {
-  return instant.slice(0, 16).replace('T', ' ');
-}
-
 export function EntryTable({ entries, caption }: { readonly entries: readonly EntryLine[]; readonly caption: string }) {
+  const nameOf = usePersonName();
+  const timeZone = usePlant().data?.timeZone;
   const { seq, when, who, what, subject, hash } = words.ledger;
   return (
     <table className={styles.table}>
@@ -35,10 +35,10 @@ export function EntryTable({ entries, caption }: { readonly entries: readonly En
             <td className={`${styles.seq} ${styles.short}`}>{formatNumber(entry.seq, { rule: 'as-typed' })}</td>
             <td className={styles.short}>
               <time dateTime={entry.at} title={entry.at}>
-                {minuteOf(entry.at)}
+                {writeMinute(entry.at, timeZone)}
               </time>
             </td>
-            <td>{entry.actor}</td>
+            <td title={entry.actor}>{nameOf(entry.actor)}</td>
             <td className={styles.what}>{entry.summary}</td>
             <td>{entry.subject}</td>
             <td className={styles.short}>

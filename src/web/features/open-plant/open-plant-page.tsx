@@ -5,14 +5,16 @@ import { useForm } from 'react-hook-form';
 import { useLocation } from 'wouter';
 import { personAnswer } from '../../../contract/plant.ts';
 import { post } from '../../app/http-client.ts';
-import { plantKey } from '../../app/queries/use-plant.ts';
-import { signInAddress } from '../../app/sign-in-address.ts';
+import { plantKey, usePlant } from '../../app/queries/use-plant.ts';
+import { signInAddressFor } from '../../app/sign-in-address.ts';
 import { Button } from '../../controls/button.tsx';
+import { ButtonLink } from '../../controls/button-link.tsx';
 import { PageHeading } from '../../controls/page-heading.tsx';
 import { problemForField } from '../../controls/problem-for-field.ts';
 import { ProblemNote } from '../../controls/problem-note.tsx';
 import { SelectField } from '../../controls/select-field.tsx';
 import { TextField } from '../../controls/text-field.tsx';
+import { WaitingNote } from '../../controls/waiting-note.tsx';
 import { words } from '../../words/desk-words.ts';
 import styles from './open-plant-page.module.css';
 
@@ -35,21 +37,44 @@ const sentAs: Readonly<Record<keyof OpeningFields, string>> = {
   password: 'administrator.password',
 };
 
+const fieldNames = Object.keys(sentAs) as (keyof OpeningFields)[];
+
 const timeZones = [...new Set(['UTC', ...Intl.supportedValuesOf('timeZone')])];
 
 export function OpenPlantPage() {
   const text = words.openPlant;
+  const plant = usePlant();
+  if (plant.isPending) return <WaitingNote />;
+  if (plant.data?.opened) {
+    return (
+      <>
+        <PageHeading title={text.alreadyOpenTitle} lead={text.alreadyOpen(plant.data.name)} />
+        <ButtonLink href="/" look="primary">
+          {words.app.setTheGauge}
+        </ButtonLink>
+      </>
+    );
+  }
+  return <OpeningForm />;
+}
+
+function OpeningForm() {
+  const text = words.openPlant;
   const [, navigate] = useLocation();
   const queries = useQueryClient();
-  const { register, handleSubmit, formState } = useForm<OpeningFields>({
+  const { register, handleSubmit, formState, setFocus } = useForm<OpeningFields>({
     defaultValues: { timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone },
   });
   const opening = useMutation({
     mutationFn: ({ code, plantName, timeZone, ...administrator }: OpeningFields) =>
       post('/api/opening', { code, plantName, timeZone, administrator }, personAnswer),
-    onSuccess: async () => {
-      await queries.invalidateQueries({ queryKey: plantKey });
-      navigate(signInAddress('/people', ''), { replace: true });
+    onSuccess: (administrator) => {
+      navigate(signInAddressFor(administrator.id, '/people'), { replace: true });
+      return queries.invalidateQueries({ queryKey: plantKey });
+    },
+    onError: (error) => {
+      const wrong = fieldNames.find((name) => problemForField(error, sentAs[name]) !== null);
+      if (wrong !== undefined) setFocus(wrong);
     },
   });
   const field = (name: keyof OpeningFields) => ({

@@ -38,14 +38,21 @@ export function AddPersonForm() {
   const isShownId = useId();
   const [isShown, setShown] = useState(false);
   const [sent, setSent] = useState<{ readonly fields: string; readonly key: string } | null>(null);
-  const { register, handleSubmit, formState, reset, subscribe } = useForm<PersonFields>({ defaultValues: recalled() });
+  const { register, handleSubmit, formState, reset, setFocus, subscribe } = useForm<PersonFields>({
+    defaultValues: recalled(),
+  });
   const adding = useMutation({
     mutationFn: ({ idempotencyKey, ...fields }: PersonFields & { readonly idempotencyKey: string }) =>
       post('/api/people', fields, personAnswer, { idempotencyKey }),
     onSuccess: async () => {
       reset(empty);
       forgetFields(window.sessionStorage, formName);
+      setFocus('name');
       await forgetAnswers(queries);
+    },
+    onError: (error) => {
+      const wrong = fieldNames.find((name) => problemForField(error, name) !== null);
+      if (wrong !== undefined) setFocus(wrong);
     },
   });
   useEffect(

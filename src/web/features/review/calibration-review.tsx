@@ -14,7 +14,7 @@ import { LevelTable } from '../../charts/level-table.tsx';
 import { redrawFit } from '../../charts/redraw-fit.ts';
 import { ResidualChart } from '../../charts/residual-chart.tsx';
 import { ResidualTable } from '../../charts/residual-table.tsx';
-import { VerdictMark } from '../../charts/verdict-mark.tsx';
+import { VerdictBlock } from '../../charts/verdict-block.tsx';
 import { PageHeading } from '../../controls/page-heading.tsx';
 import { ProblemNote } from '../../controls/problem-note.tsx';
 import { WaitingNote } from '../../controls/waiting-note.tsx';
@@ -57,8 +57,7 @@ function Reviewed({ calibration, readAgain }: ReviewedProps) {
   const plant = usePlant();
   return (
     <div className={styles.review}>
-      <div className={styles.head} data-verdict={fit.verdict}>
-        <VerdictMark verdict={fit.verdict} size="large" />
+      <VerdictBlock verdict={fit.verdict} checks={fit.checks}>
         <p>
           {status === 'submitted'
             ? review.status(status)
@@ -70,7 +69,7 @@ function Reviewed({ calibration, readAgain }: ReviewedProps) {
         </p>
         {calibration.decisionNote === null ? null : <p>{calibration.decisionNote}</p>}
         {status === 'submitted' ? <a href="#decision-title">{review.toDecision}</a> : null}
-      </div>
+      </VerdictBlock>
       <CalibrationFacts
         calibration={calibration}
         enteredBy={nameOf(calibration.enteredBy)}

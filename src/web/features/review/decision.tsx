@@ -1,6 +1,7 @@
 // Approving or rejecting, or in words why the person signed in may not.
 
-import { useForm } from 'react-hook-form';
+import { useEffect, useState } from 'react';
+import { type UseFormReturn, useForm } from 'react-hook-form';
 import { useLocation } from 'wouter';
 import type { CalibrationAnswer } from '../../../contract/calibration.ts';
 import { mayDo } from '../../../domain/rules/role.ts';
@@ -9,12 +10,13 @@ import { useSession } from '../../app/queries/use-session.ts';
 import { signInAddress } from '../../app/sign-in-address.ts';
 import { Button } from '../../controls/button.tsx';
 import { ButtonLink } from '../../controls/button-link.tsx';
+import { forgetFields, keepFields, recallFields } from '../../controls/kept-fields.ts';
 import { problemForField } from '../../controls/problem-for-field.ts';
 import { ProblemNote } from '../../controls/problem-note.tsx';
 import { TextField } from '../../controls/text-field.tsx';
 import { words } from '../../words/desk-words.ts';
 import styles from './decision.module.css';
-import { useDecision } from './use-decision.ts';
+import { type DecisionInput, useDecision } from './use-decision.ts';
 
 interface DecisionProps {
   readonly calibration: CalibrationAnswer;
@@ -41,21 +43,26 @@ export function Decision({ calibration, readAgain }: DecisionProps) {
       ) : !mayDo(person.role, 'decide-calibration') ? (
         <p>{person.id === calibration.enteredBy ? review.ownWork : review.roleMayNot}</p>
       ) : (
-        <DecisionForm calibration={calibration} isOwn={person.id === calibration.enteredBy} readAgain={readAgain} />
+        <DecisionForm calibration={calibration} person={person.id} readAgain={readAgain} />
       )}
     </section>
   );
 }
 
 interface DecisionFormProps extends DecisionProps {
-  readonly isOwn: boolean;
+  /** Who is signed in. */
+  readonly person: string;
 }
 
-function DecisionForm({ calibration, isOwn, readAgain }: DecisionFormProps) {
+function DecisionForm({ calibration, person, readAgain }: DecisionFormProps) {
   const { review } = words;
   const decision = useDecision(calibration);
-  const approval = useForm({ defaultValues: { note: '' } });
-  const rejection = useForm({ defaultValues: { reason: '' } });
+  const isOwn = person === calibration.enteredBy;
+  const kept = `decision on ${calibration.number} by ${person}`;
+  const [{ note = '', reason = '' }] = useState(() => recallFields(window.sessionStorage, kept, ['note', 'reason']));
+  const approval = useForm({ defaultValues: { note } });
+  const rejection = useForm({ defaultValues: { reason } });
+  useKeptDecision(kept, approval, rejection);
   const needsNote = calibration.approvalNeedsNote;
   const sent = decision.variables?.kind;
   const isStale = decision.error instanceof ProblemError && decision.error.problem.code === 'review-stale';
@@ -65,6 +72,8 @@ function DecisionForm({ calibration, isOwn, readAgain }: DecisionFormProps) {
     rejection.formState.errors.reason?.message ??
     (sent === 'rejection' ? problemForField(decision.error, 'reason') : null);
   const isShownAtField = decision.error !== null && (noteProblem !== null || reasonProblem !== null);
+  const decide = (input: DecisionInput) =>
+    decision.mutate(input, { onSuccess: () => forgetFields(window.sessionStorage, kept) });
   const longEnough = (text: string) => text.trim().length >= shortestReason || review.reasonNeeded;
   return (
     <div className={styles.forms}>
@@ -74,11 +83,11 @@ function DecisionForm({ calibration, isOwn, readAgain }: DecisionFormProps) {
         <form
           className={styles.form}
           noValidate
-          onSubmit={approval.handleSubmit(({ note }) => decision.mutate({ kind: 'approval', note }))}
+          onSubmit={approval.handleSubmit((typed) => decide({ kind: 'approval', note: typed.note }))}
         >
           <p>{review.whatApproves(calibration.pair, calibration.dueDate)}</p>
           <TextField
-            label={needsNote ? review.approvalNoteNeeded : review.approvalNote}
+            label={needsNote ? review.approvalNoteNeeded(calibration.fit.verdict) : review.approvalNote}
             isOptional={!needsNote}
             maxLength={500}
             problem={noteProblem ?? null}
@@ -92,7 +101,7 @@ function DecisionForm({ calibration, isOwn, readAgain }: DecisionFormProps) {
       <form
         className={styles.form}
         noValidate
-        onSubmit={rejection.handleSubmit(({ reason }) => decision.mutate({ kind: 'rejection', reason }))}
+        onSubmit={rejection.handleSubmit((typed) => decide({ kind: 'rejection', reason: typed.reason }))}
       >
         <TextField
           label={review.rejectReason}
@@ -120,4 +129,22 @@ function DecisionForm({ calibration, isOwn, readAgain }: DecisionFormProps) {
       {decision.error !== null && !isStale && !isShownAtField ? <ProblemNote error={decision.error} /> : null}
     </div>
   );
+}
+
+/** The note and the reason outlast a sign-in, a reload and a look at another page. */
+function useKeptDecision(
+  kept: string,
+  { subscribe: subscribeNote, getValues: readNote }: UseFormReturn<{ note: string }>,
+  { subscribe: subscribeReason, getValues: readReason }: UseFormReturn<{ reason: string }>,
+): void {
+  useEffect(() => {
+    const keep = () => keepFields(window.sessionStorage, kept, { ...readNote(), ...readReason() });
+    const ends = [
+      subscribeNote({ formState: { values: true }, callback: keep }),
+      subscribeReason({ formState: { values: true }, callback: keep }),
+    ];
+    return () => {
+      for (const end of ends) end();
+    };
+  }, [kept, subscribeNote, readNote, subscribeReason, readReason]);
 }

@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import { useWaitingCalibrations } from '../../app/queries/use-calibrations.ts';
 import { usePersonName } from '../../app/queries/use-person-name.ts';
 import { usePlant } from '../../app/queries/use-plant.ts';
+import { useSession } from '../../app/queries/use-session.ts';
 import { PageHeading } from '../../controls/page-heading.tsx';
 import { ProblemNote } from '../../controls/problem-note.tsx';
 import { WaitingNote } from '../../controls/waiting-note.tsx';
@@ -15,6 +16,7 @@ export function WaitingList() {
   const { review } = words;
   const waiting = useWaitingCalibrations();
   const plant = usePlant();
+  const person = useSession().data?.person ?? null;
   const nameOf = usePersonName();
   return (
     <>
@@ -40,6 +42,7 @@ export function WaitingList() {
                   nameOf(calibration.enteredBy),
                   writeMinute(calibration.enteredAt, plant.data?.timeZone),
                 )}
+                {calibration.enteredBy === person?.id ? <strong className={styles.own}>{review.own}</strong> : null}
               </span>
             </Link>
           </li>

@@ -2,17 +2,23 @@
 
 import type { PairLine } from '../../../contract/equipment.ts';
 import type { LookupAnswer } from '../../../contract/lookup.ts';
+import { usePlant } from '../../app/queries/use-plant.ts';
 import { StandingMark } from '../../controls/standing-mark.tsx';
+import { WholeDates } from '../../controls/whole-dates.tsx';
+import { writeMinute } from '../../controls/write-minute.ts';
 import { words } from '../../words/words.ts';
 import styles from './basis-list.module.css';
 
 interface BasisListProps {
   readonly answer: LookupAnswer;
   readonly line: PairLine;
+  /** When the server last said so, in milliseconds. */
+  readonly askedAt: number;
 }
 
-export function BasisList({ answer, line }: BasisListProps) {
+export function BasisList({ answer, line, askedAt }: BasisListProps) {
   const text = words.setTheGauge;
+  const plant = usePlant();
   const { calibration, asOf } = answer;
   const standing = answer.standing ?? line.standing;
   const rows: readonly (readonly [string, string | null])[] = [
@@ -21,6 +27,7 @@ export function BasisList({ answer, line }: BasisListProps) {
     [text.certificate, calibration?.certificate ?? null],
     [text.laboratory, calibration?.laboratory ?? null],
     [text.asOf, asOf],
+    [text.lastAsked, writeMinute(new Date(askedAt).toISOString(), plant.data?.timeZone)],
   ];
   return (
     <section>
@@ -29,14 +36,19 @@ export function BasisList({ answer, line }: BasisListProps) {
         <div className={styles.row}>
           <dt>{text.standing}</dt>
           <dd>
-            <StandingMark standing={standing} /> <span>{answer.because ?? line.because}</span>
+            <StandingMark standing={standing} />{' '}
+            <span>
+              <WholeDates text={answer.because ?? line.because} />
+            </span>
           </dd>
         </div>
         {rows.map(([name, value]) =>
           value === null ? null : (
             <div key={name} className={styles.row}>
               <dt>{name}</dt>
-              <dd>{value}</dd>
+              <dd>
+                <WholeDates text={value} />
+              </dd>
             </div>
           ),
         )}

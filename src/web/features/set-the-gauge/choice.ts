@@ -2,18 +2,27 @@
 
 export type Target =
   | { readonly by: 'strand'; readonly strand: string; readonly fraction: number }
-  | { readonly by: 'force'; readonly force: string };
+  | {
+      readonly by: 'force';
+      readonly force: string;
+      /** The strand whose stress ceiling is checked; null when none is named. */
+      readonly strand: string | null;
+    };
 
 export interface Choice {
   readonly pair: string | null;
   readonly target: Target | null;
 }
 
-/** Answers the question part of a look-up for a target: "strand=...&fraction=..." or "force=...". */
+/** Answers what a look-up asks for a target: strand and fraction, or force with or without a strand. */
+export function targetFields(target: Target): Record<string, string> {
+  if (target.by === 'strand') return { strand: target.strand, fraction: String(target.fraction) };
+  return target.strand === null ? { force: target.force } : { force: target.force, strand: target.strand };
+}
+
+/** Answers the same as the question part of an address. */
 export function targetQuery(target: Target): URLSearchParams {
-  return target.by === 'strand'
-    ? new URLSearchParams({ strand: target.strand, fraction: String(target.fraction) })
-    : new URLSearchParams({ force: target.force });
+  return new URLSearchParams(targetFields(target));
 }
 
 /** Answers the search text of the page's address for a choice, without "?". */
@@ -32,9 +41,10 @@ export function readChoice(search: string): Choice {
 
 function readTarget(query: URLSearchParams): Target | null {
   const force = query.get('force');
-  if (force !== null && force.trim() !== '') return { by: 'force', force };
-  const strand = query.get('strand');
+  const named = query.get('strand');
+  const strand = named === null || named.trim() === '' ? null : named;
+  if (force !== null && force.trim() !== '') return { by: 'force', force, strand };
   const fraction = Number(query.get('fraction') ?? Number.NaN);
-  if (strand === null || strand.trim() === '' || !(fraction > 0 && fraction <= 1)) return null;
+  if (strand === null || !(fraction > 0 && fraction <= 1)) return null;
   return { by: 'strand', strand, fraction };
 }

@@ -1,11 +1,14 @@
 // The other way round: which force stands behind a reading the gauge shows already. Closed until it is wanted.
 
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { PairLine } from '../../../contract/equipment.ts';
 import { pressure } from '../../../domain/units/pressure.ts';
 import { parseQuantity } from '../../../domain/units/quantity.ts';
+import { useAskAgainWhenOffline } from '../../app/use-ask-again-when-offline.ts';
 import { Button } from '../../controls/button.tsx';
+import { problemForField } from '../../controls/problem-for-field.ts';
+import { problemSentence } from '../../controls/problem-sentence.ts';
 import { TextField } from '../../controls/text-field.tsx';
 import { words } from '../../words/words.ts';
 import { ForceBehindAnswer } from './force-behind-answer.tsx';
@@ -23,11 +26,16 @@ export function ForceBehindReading({ line }: { readonly line: PairLine }) {
     enabled: asked !== null,
     gcTime: 0,
   });
+  useAskAgainWhenOffline(answer.refetch, asked !== null);
+  const field = useRef<HTMLInputElement>(null);
+  const problemOfAnswer = problemForField(answer.error, 'reading');
   const ask = () => {
     const reading = /[a-z]/i.test(typed) ? typed.trim() : `${typed.trim()} ${line.readingUnit}`;
     const read = parseQuantity(pressure, reading);
-    setProblem(read.ok ? null : read.problem.message);
-    setAsked(read.ok ? reading : null);
+    const wrong = read.ok ? (read.value.value > 0 ? null : text.behindNotAboveZero) : problemSentence(read.problem);
+    setProblem(wrong);
+    setAsked(wrong === null ? reading : null);
+    if (wrong !== null) field.current?.focus();
   };
   return (
     <details className={styles.behind}>
@@ -42,11 +50,12 @@ export function ForceBehindReading({ line }: { readonly line: PairLine }) {
       >
         <p>{text.behindLead}</p>
         <TextField
+          ref={field}
           label={text.behindReading(line.readingUnit)}
           inputMode="decimal"
           forGloves
           value={typed}
-          problem={problem}
+          problem={problem ?? problemOfAnswer}
           onChange={(event) => {
             setTyped(event.target.value);
             setAsked(null);
@@ -57,7 +66,7 @@ export function ForceBehindReading({ line }: { readonly line: PairLine }) {
           {text.behindButton}
         </Button>
       </form>
-      {asked === null ? null : (
+      {asked === null || problemOfAnswer !== null ? null : (
         <ForceBehindAnswer
           answer={answer.isSuccess ? answer.data : null}
           error={answer.error}

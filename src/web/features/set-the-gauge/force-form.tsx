@@ -1,68 +1,90 @@
-// A force typed in any unit. What is typed is sent as typed; a number without a unit takes the unit chosen beside it.
+// A force typed in any unit, and the strand whose stress ceiling it is checked against, where one is named.
 
-import { useState } from 'react';
-import { force } from '../../../domain/units/force.ts';
+import { useRef, useState } from 'react';
+import { type ForceUnit, force } from '../../../domain/units/force.ts';
 import { parseQuantity } from '../../../domain/units/quantity.ts';
+import { useStrands } from '../../app/queries/use-strands.ts';
 import { Button } from '../../controls/button.tsx';
+import { problemSentence } from '../../controls/problem-sentence.ts';
 import { SelectField } from '../../controls/select-field.tsx';
 import { TextField } from '../../controls/text-field.tsx';
 import { words } from '../../words/words.ts';
 import type { Target } from './choice.ts';
 import styles from './chooser.module.css';
+import { orderStrands } from './order-strands.ts';
+import { chooseUnit, fullText, startTyping, typeText } from './typed-force.ts';
 
 interface ForceFormProps {
   readonly target: Extract<Target, { by: 'force' }> | null;
   readonly onChoose: (target: Target) => void;
 }
 
-const units = Object.keys(force.factors);
-
-function withUnit(text: string, unit: string): string {
-  return /[a-z]/i.test(text.replace(/e[+-]?\d+/i, '')) ? text.trim() : `${text.trim()} ${unit}`;
-}
+const units = Object.keys(force.factors) as ForceUnit[];
 
 export function ForceForm({ target, onChoose }: ForceFormProps) {
   const text = words.setTheGauge;
-  const [number = '', ...rest] = target?.force.split(' ') ?? [];
-  const [typed, setTyped] = useState(number);
-  const [unit, setUnit] = useState(rest.join(' ') || 'kip');
+  const [entered, setEntered] = useState(() => startTyping(target?.force ?? null, 'kip'));
+  const [strand, setStrand] = useState(target?.strand ?? '');
   const [problem, setProblem] = useState<string | null>(null);
+  const field = useRef<HTMLInputElement>(null);
+  const strands = useStrands();
+  const refuse = (why: string) => {
+    setProblem(why);
+    field.current?.focus();
+  };
+  const choose = () => {
+    const read = parseQuantity(force, fullText(entered));
+    if (!read.ok) refuse(problemSentence(read.problem));
+    else if (read.value.value <= 0) refuse(text.forceNotAboveZero);
+    else onChoose({ by: 'force', force: `${read.value.value} ${read.value.unit}`, strand: strand || null });
+  };
+  const designations = orderStrands(strands.data?.strands ?? []).map(({ designation }) => designation);
+  const named = strand === '' || designations.includes(strand) ? designations : [strand, ...designations];
   return (
     <form
       className={styles.form}
       onSubmit={(event) => {
         event.preventDefault();
-        const asked = withUnit(typed, unit);
-        const read = parseQuantity(force, asked);
-        if (!read.ok) setProblem(read.problem.message);
-        else if (read.value.value <= 0) setProblem(text.forceNotAboveZero);
-        else onChoose({ by: 'force', force: asked });
+        choose();
       }}
       noValidate
     >
       <div className={styles.forceRow}>
         <TextField
+          ref={field}
           label={text.forceLabel}
           hint={text.forceHint}
           inputMode="decimal"
           forGloves
-          value={typed}
+          value={entered.typed}
           problem={problem}
           onChange={(event) => {
-            setTyped(event.target.value);
+            setEntered(typeText(event.target.value, entered));
             setProblem(null);
           }}
         />
         <SelectField
           label={text.unit}
           forGloves
-          value={units.includes(unit) ? unit : 'kip'}
+          value={entered.unit}
           options={units.map((name) => ({ value: name, text: name }))}
-          onChange={(event) => setUnit(event.target.value)}
+          onChange={(event) => {
+            const unit = units.find((name) => name === event.target.value);
+            if (unit !== undefined) setEntered(chooseUnit(unit, entered));
+            setProblem(null);
+          }}
         />
       </div>
+      <SelectField
+        label={text.forceStrand}
+        isOptional
+        forGloves
+        value={strand}
+        options={[{ value: '', text: text.noStrand }, ...named.map((name) => ({ value: name, text: name }))]}
+        onChange={(event) => setStrand(event.target.value)}
+      />
       <div className={styles.foot}>
-        <Button look="primary" type="submit" forGloves disabled={typed.trim() === ''}>
+        <Button look="primary" type="submit" forGloves disabled={entered.typed.trim() === ''}>
           {text.show}
         </Button>
       </div>

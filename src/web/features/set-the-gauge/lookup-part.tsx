@@ -1,6 +1,6 @@
 // The answer for one pair and one target: the number, a refusal, a stop, or that nobody answered. Never an old number.
 
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { PairLine } from '../../../contract/equipment.ts';
 import type { LookupAnswer } from '../../../contract/lookup.ts';
 import { WaitingNote } from '../../controls/waiting-note.tsx';
@@ -29,6 +29,11 @@ interface LookupPartProps {
 export function LookupPart({ line, choice, children }: LookupPartProps) {
   const lookup = useLookup(choice.pair, choice.target);
   const [released, setReleased] = useState<LookupAnswer | null>(null);
+  const panel = useRef<HTMLElement>(null);
+  // The form that was sent is gone; the number it asked for takes the focus.
+  useEffect(() => {
+    if (released !== null) panel.current?.focus();
+  }, [released]);
   if (lookup.isPending) return <WaitingNote text={words.setTheGauge.checking} />;
   const latest = lookup.data;
   // Without an answer no number stands here. Of an earlier answer the release form alone stays, for somebody types in it.
@@ -50,7 +55,7 @@ export function LookupPart({ line, choice, children }: LookupPartProps) {
         {lookup.isError ? <NoReading error={lookup.error} onRetry={() => lookup.refetch()} /> : null}
         {isGiven ? (
           <div className={styles.readings}>
-            <ReadingPanel answer={answer} isReleased={answer === released} />
+            <ReadingPanel ref={panel} answer={answer} isReleased={answer === released} />
             <OtherReadings answer={answer} />
           </div>
         ) : null}
@@ -70,7 +75,7 @@ export function LookupPart({ line, choice, children }: LookupPartProps) {
       {lookup.isError ? null : (
         <div className={styles.rest}>
           {isGiven ? <HowSure answer={answer} /> : null}
-          <BasisList answer={answer} line={line} />
+          <BasisList answer={answer} line={line} askedAt={lookup.dataUpdatedAt} />
         </div>
       )}
       <div className={styles.after}>{children}</div>

@@ -2,8 +2,10 @@
 
 import { NoConnectionError } from '../../app/http-client.ts';
 import { Button } from '../../controls/button.tsx';
+import { ButtonLink } from '../../controls/button-link.tsx';
+import { NotDoneMark } from '../../controls/not-done-mark.tsx';
 import { problemText } from '../../controls/problem-text.ts';
-import { WarningMark } from '../../controls/warning-mark.tsx';
+import { wayFromProblem } from '../../controls/way-from-problem.ts';
 import { words } from '../../words/words.ts';
 import styles from './stop-panel.module.css';
 
@@ -11,15 +13,22 @@ export function NoReading({ error, onRetry }: { readonly error: unknown; readonl
   const text = words.setTheGauge;
   const isOffline = error instanceof NoConnectionError;
   const told = problemText(error);
+  const way = wayFromProblem(error);
   return (
     <section className={styles.panel} role="alert">
-      <WarningMark weight={isOffline ? 'stop' : 'refuse'} />
+      <NotDoneMark />
       <h2 className={styles.title}>{isOffline ? text.noConnectionTitle : text.refusedTitle}</h2>
       <p className={styles.reason}>{isOffline ? text.noConnectionText : told.title}</p>
       {isOffline || told.text === null ? null : <p>{told.text}</p>}
-      <Button forGloves onClick={onRetry}>
-        {text.tryAgain}
-      </Button>
+      {way === null ? (
+        <Button forGloves onClick={onRetry}>
+          {text.tryAgain}
+        </Button>
+      ) : (
+        <ButtonLink href={way.href} forGloves>
+          {way.text}
+        </ButtonLink>
+      )}
     </section>
   );
 }

@@ -10,9 +10,14 @@ import { shownReadingRounding, writeForce } from './rounding.ts';
 const isKnownReason = (because: string): because is keyof typeof words.setTheGauge.doNotExceedBecause =>
   Object.hasOwn(words.setTheGauge.doNotExceedBecause, because);
 
+const reasonText = (because: string): string =>
+  isKnownReason(because) ? words.setTheGauge.doNotExceedBecause[because] : because;
+
 export function OtherReadings({ answer }: { readonly answer: LookupAnswer }) {
   const text = words.setTheGauge;
   const { preload, doNotExceed } = answer;
+  const because = doNotExceed === null ? null : reasonText(doNotExceed.because);
+  const isUnchecked = answer.warnings.some(({ code }) => code === 'ceiling-not-checked');
   const rounding = shownReadingRounding(answer);
   return (
     <div className={styles.readings}>
@@ -27,13 +32,13 @@ export function OtherReadings({ answer }: { readonly answer: LookupAnswer }) {
           note={text.preloadForce(writeForce(preload.force))}
         />
       )}
-      {doNotExceed === null ? null : (
+      {doNotExceed === null || because === null ? null : (
         <Figure
           label={text.doNotExceed}
           value={formatNumber(doNotExceed.reading.value, rounding)}
           unit={formatUnit(doNotExceed.reading.unit)}
           size="large"
-          note={isKnownReason(doNotExceed.because) ? text.doNotExceedBecause[doNotExceed.because] : doNotExceed.because}
+          note={isUnchecked ? text.ceilingNotChecked(because) : because}
         />
       )}
     </div>

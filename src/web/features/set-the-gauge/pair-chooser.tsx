@@ -1,6 +1,6 @@
 // The list of pairs to choose from, each with jack, gauge and standing; a field finds one by any part of a tag.
 
-import { useState } from 'react';
+import { type RefObject, useState } from 'react';
 import type { PairLine } from '../../../contract/equipment.ts';
 import { FullDialog } from '../../controls/full-dialog.tsx';
 import { StandingMark } from '../../controls/standing-mark.tsx';
@@ -13,6 +13,8 @@ interface PairChooserProps {
   readonly pairs: readonly PairLine[];
   readonly chosen: string | null;
   readonly onChoose: (tag: string) => void;
+  /** Takes the focus when the key pressed to open this is gone. */
+  readonly focusAfter: RefObject<HTMLElement | null>;
   readonly onClose: () => void;
 }
 
@@ -22,13 +24,13 @@ const mostShown = 40;
 /** Up to this many pairs the list is shorter than the time to type. */
 const fewPairs = 8;
 
-export function PairChooser({ pairs, chosen, onChoose, onClose }: PairChooserProps) {
+export function PairChooser({ pairs, chosen, onChoose, focusAfter, onClose }: PairChooserProps) {
   const text = words.setTheGauge;
   const [typed, setTyped] = useState('');
   const found = findPairs(pairs, typed);
   const shown = found.slice(0, mostShown);
   return (
-    <FullDialog title={text.choosePair} onClose={onClose}>
+    <FullDialog title={text.choosePair} focusAfter={focusAfter} onClose={onClose}>
       {pairs.length > fewPairs ? (
         <div className={styles.find}>
           <TextField

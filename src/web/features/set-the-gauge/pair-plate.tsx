@@ -1,10 +1,11 @@
 // The chosen pair as the two tags in front of the crew, large enough to notice that one of them is another.
 
-import type { CSSProperties } from 'react';
+import type { CSSProperties, Ref } from 'react';
 import type { PairLine } from '../../../contract/equipment.ts';
 import { Button } from '../../controls/button.tsx';
 import { StandingMark } from '../../controls/standing-mark.tsx';
 import { WaitingNote } from '../../controls/waiting-note.tsx';
+import { WholeDates } from '../../controls/whole-dates.tsx';
 import { words } from '../../words/words.ts';
 import styles from './plate.module.css';
 
@@ -16,10 +17,12 @@ interface PairPlateProps {
   readonly wanted: string | null;
   readonly isPending: boolean;
   readonly isEmpty: boolean;
+  /** The key that opens the choice, to give the focus back to. */
+  readonly keyRef: Ref<HTMLButtonElement>;
   readonly onChange: () => void;
 }
 
-export function PairPlate({ line, strandsPulled, wanted, isPending, isEmpty, onChange }: PairPlateProps) {
+export function PairPlate({ line, strandsPulled, wanted, isPending, isEmpty, keyRef, onChange }: PairPlateProps) {
   const text = words.setTheGauge;
   if (isPending) return <WaitingNote />;
   if (isEmpty) return <p className={styles.ask}>{text.noPairs}</p>;
@@ -27,7 +30,7 @@ export function PairPlate({ line, strandsPulled, wanted, isPending, isEmpty, onC
     return (
       <section className={styles.plate} aria-label={text.pair}>
         <p className={styles.ask}>{wanted === null ? text.noPairChosen : text.unknownPair(wanted)}</p>
-        <Button look="primary" forGloves onClick={onChange}>
+        <Button ref={keyRef} look="primary" forGloves onClick={onChange}>
           {text.choosePair}
         </Button>
       </section>
@@ -35,7 +38,7 @@ export function PairPlate({ line, strandsPulled, wanted, isPending, isEmpty, onC
   }
   const longest = Math.max(line.jack.length, line.gauge.length);
   return (
-    <button type="button" className={styles.key} onClick={onChange}>
+    <button ref={keyRef} type="button" className={styles.key} onClick={onChange}>
       <span className={styles.tags} style={{ '--characters': longest } as CSSProperties}>
         <Tag name={text.jack} tag={line.jack} />
         <span className={styles.joint} aria-hidden="true" />
@@ -45,10 +48,24 @@ export function PairPlate({ line, strandsPulled, wanted, isPending, isEmpty, onC
         <StandingMark standing={line.standing} size="large" /> <span className={styles.change}>{text.changePair} </span>
       </span>
       <span className={styles.small}>
-        {strandsPulled > 1 ? text.pairOfSeveral(line.tag, strandsPulled) : text.pairOfOne(line.tag)} {text.compareTags}
+        <WholeDates
+          text={[
+            strandsPulled > 1 ? text.pairOfSeveral(line.tag, strandsPulled) : text.pairOfOne(line.tag),
+            validity(line),
+            text.compareTags,
+          ]
+            .filter(Boolean)
+            .join(' ')}
+        />
       </span>
     </button>
   );
+}
+
+function validity({ dueDate, standing }: PairLine): string | null {
+  if (dueDate === null) return null;
+  const text = words.setTheGauge;
+  return standing === 'overdue' ? text.wasValidUntil(dueDate) : text.validUntil(dueDate);
 }
 
 function Tag({ name, tag }: { readonly name: string; readonly tag: string }) {

@@ -1,6 +1,6 @@
 // The reading to set, as large as the screen allows.
 
-import type { CSSProperties } from 'react';
+import type { CSSProperties, Ref } from 'react';
 import type { LookupAnswer } from '../../../contract/lookup.ts';
 import { formatNumber, formatUnit } from '../../controls/format-number.ts';
 import { WarningMark } from '../../controls/warning-mark.tsx';
@@ -12,9 +12,10 @@ import { shownReadingRounding, writeForce } from './rounding.ts';
 interface ReadingPanelProps {
   readonly answer: LookupAnswer;
   readonly isReleased: boolean;
+  readonly ref?: Ref<HTMLElement>;
 }
 
-export function ReadingPanel({ answer, isReleased }: ReadingPanelProps) {
+export function ReadingPanel({ answer, isReleased, ref }: ReadingPanelProps) {
   const text = words.setTheGauge;
   const { readingToSet, force, warnings } = answer;
   if (readingToSet === null) return null;
@@ -23,7 +24,7 @@ export function ReadingPanel({ answer, isReleased }: ReadingPanelProps) {
   const unit = formatUnit(readingToSet.unit);
   const gravest = byGravity(warnings)[0];
   return (
-    <section className={styles.panel} data-released={isReleased} aria-label={text.readingToSet}>
+    <section ref={ref} tabIndex={-1} className={styles.panel} data-released={isReleased} aria-label={text.readingToSet}>
       <div className={styles.head}>
         <h2>{isReleased ? text.releasedReading : text.readingToSet}</h2>
         {gravest === undefined || gravest.weight === 'note' ? null : <WarningMark weight={gravest.weight} />}

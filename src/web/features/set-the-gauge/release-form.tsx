@@ -1,4 +1,4 @@
-// Who releases a withheld reading, and why. What is typed outlasts a lost connection, a sign-in and a reload.
+// Why the person signed in releases a withheld reading. What is typed outlasts a lost connection, a sign-in and a reload.
 
 import { useEffect, useState } from 'react';
 import { useForm } from 'react-hook-form';
@@ -25,14 +25,14 @@ export function ReleaseForm({ signedInName, choice, onReleased }: ReleaseFormPro
   const release = useRelease(choice.pair, choice.target);
   const [sent, setSent] = useState<{ readonly fields: string; readonly key: string } | null>(null);
   const form = `release ${choice.pair} by ${signedInName}`;
-  const { register, handleSubmit, formState, subscribe } = useForm<ReleaseFields>({
-    defaultValues: { name: signedInName, reason: '', ...recallFields(window.sessionStorage, form, ['name', 'reason']) },
+  const { register, handleSubmit, formState, setFocus, subscribe } = useForm<ReleaseFields>({
+    defaultValues: { reason: '', ...recallFields(window.sessionStorage, form, ['reason']) },
   });
   useEffect(
     () =>
       subscribe({
         formState: { values: true },
-        callback: ({ values: { name, reason } }) => keepFields(window.sessionStorage, form, { name, reason }),
+        callback: ({ values: { reason } }) => keepFields(window.sessionStorage, form, { reason }),
       }),
     [subscribe, form],
   );
@@ -47,20 +47,18 @@ export function ReleaseForm({ signedInName, choice, onReleased }: ReleaseFormPro
           forgetFields(window.sessionStorage, form);
           onReleased(answer);
         },
+        onError: () => setFocus('reason'),
       },
     );
   });
-  const nameProblem = formState.errors.name?.message ?? problemForField(release.error, 'name');
   const reasonProblem = formState.errors.reason?.message ?? problemForField(release.error, 'reason');
   return (
     <form className={styles.form} onSubmit={submit} noValidate>
       <h3>{text.releaseTitle}</h3>
-      <TextField
-        label={text.releaseName}
-        forGloves
-        problem={nameProblem}
-        {...register('name', { validate: (name) => name.trim().length >= 2 || text.nameTooShort })}
-      />
+      <dl>
+        <dt className={styles.name}>{text.releasedBy}</dt>
+        <dd className={styles.reason}>{signedInName}</dd>
+      </dl>
       <TextField
         label={text.releaseReason}
         hint={text.releaseReasonHint}
@@ -68,7 +66,7 @@ export function ReleaseForm({ signedInName, choice, onReleased }: ReleaseFormPro
         problem={reasonProblem}
         {...register('reason', { validate: (reason) => reason.trim().length >= 5 || text.reasonTooShort })}
       />
-      {release.isError && nameProblem === null && reasonProblem === null ? <ProblemNote error={release.error} /> : null}
+      {release.isError && reasonProblem === null ? <ProblemNote error={release.error} /> : null}
       <Button look="grave" type="submit" forGloves disabled={release.isPending}>
         {release.isPending ? text.releasing : text.releaseButton}
       </Button>

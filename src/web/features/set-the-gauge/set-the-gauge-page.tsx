@@ -1,6 +1,6 @@
 // Set the gauge: which pair, what is pulled, and the reading to set; or why there is none.
 
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { useEquipment } from '../../app/queries/use-equipment.ts';
 import { PageHeading } from '../../controls/page-heading.tsx';
 import { words } from '../../words/words.ts';
@@ -19,6 +19,8 @@ import { useChoice } from './use-choice.ts';
 export function SetTheGaugePage() {
   const [choice, change] = useChoice();
   const [open, setOpen] = useState<'pair' | 'target' | null>(null);
+  const pairKey = useRef<HTMLButtonElement>(null);
+  const targetKey = useRef<HTMLButtonElement>(null);
   const equipment = useEquipment();
   const pairs = equipment.data?.pairs ?? [];
   const line = pairs.find(({ tag }) => tag === choice.pair) ?? null;
@@ -39,10 +41,11 @@ export function SetTheGaugePage() {
             wanted={choice.pair}
             isPending={equipment.isPending}
             isEmpty={equipment.isSuccess && pairs.length === 0}
+            keyRef={pairKey}
             onChange={() => setOpen('pair')}
           />
         )}
-        <TargetPlate target={target} onChange={() => setOpen('target')} />
+        <TargetPlate target={target} keyRef={targetKey} onChange={() => setOpen('target')} />
       </div>
       {line !== null && target !== null && !equipment.isError ? (
         <LookupPart key={`${line.tag} ${targetQuery(target)}`} line={line} choice={{ pair: line.tag, target }}>
@@ -56,6 +59,7 @@ export function SetTheGaugePage() {
         <PairChooser
           pairs={pairs}
           chosen={choice.pair}
+          focusAfter={pairKey}
           onChoose={(pair) => {
             setOpen(null);
             change({ pair });
@@ -66,6 +70,7 @@ export function SetTheGaugePage() {
       {open === 'target' ? (
         <TargetChooser
           target={target}
+          focusAfter={targetKey}
           onChoose={(chosen) => {
             setOpen(null);
             change({ target: chosen });

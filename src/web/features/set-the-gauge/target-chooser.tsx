@@ -1,6 +1,6 @@
 // Choosing what is pulled: a strand size with a part of its breaking load, or a force in any unit.
 
-import { useState } from 'react';
+import { type RefObject, useState } from 'react';
 import { FullDialog } from '../../controls/full-dialog.tsx';
 import { words } from '../../words/words.ts';
 import type { Target } from './choice.ts';
@@ -11,14 +11,16 @@ import { StrandForm } from './strand-form.tsx';
 interface TargetChooserProps {
   readonly target: Target | null;
   readonly onChoose: (target: Target) => void;
+  /** Takes the focus when the key pressed to open this is gone. */
+  readonly focusAfter: RefObject<HTMLElement | null>;
   readonly onClose: () => void;
 }
 
-export function TargetChooser({ target, onChoose, onClose }: TargetChooserProps) {
+export function TargetChooser({ target, onChoose, focusAfter, onClose }: TargetChooserProps) {
   const text = words.setTheGauge;
   const [by, setBy] = useState<Target['by']>(target?.by ?? 'strand');
   return (
-    <FullDialog title={text.chooseTarget} onClose={onClose}>
+    <FullDialog title={text.chooseTarget} focusAfter={focusAfter} onClose={onClose}>
       <div className={styles.form}>
         <div className={styles.two}>
           <button type="button" className={styles.key} aria-pressed={by === 'strand'} onClick={() => setBy('strand')}>

@@ -3,7 +3,8 @@
 import { useMutation, useQuery } from '@tanstack/react-query';
 import { type LookupAnswer, lookupAnswer } from '../../../contract/lookup.ts';
 import { get, ProblemError, post } from '../../app/http-client.ts';
-import { type Target, targetQuery } from './choice.ts';
+import { useAskAgainWhenOffline } from '../../app/use-ask-again-when-offline.ts';
+import { type Target, targetFields, targetQuery } from './choice.ts';
 
 /** The pair may be put on hold while the page stands open, so the question is asked again this often. House rule. */
 const askAgainMs = 60_000;
@@ -22,24 +23,24 @@ export async function askLookup(pair: string, query: URLSearchParams): Promise<L
 
 export function useLookup(pair: string, target: Target) {
   const query = targetQuery(target);
-  return useQuery({
+  const lookup = useQuery({
     queryKey: ['lookup', pair, query.toString()],
     queryFn: () => askLookup(pair, query),
     gcTime: 0,
     refetchInterval: askAgainMs,
   });
+  useAskAgainWhenOffline(lookup.refetch);
+  return lookup;
 }
 
 export interface ReleaseFields {
-  readonly name: string;
   readonly reason: string;
 }
 
 export function useRelease(pair: string, target: Target) {
-  const asked = target.by === 'strand' ? { strand: target.strand, fraction: target.fraction } : { force: target.force };
   return useMutation({
     mutationFn: ({ idempotencyKey, ...fields }: ReleaseFields & { readonly idempotencyKey: string }) =>
-      post(`/api/pairs/${encodeURIComponent(pair)}/releases`, { ...asked, ...fields }, lookupAnswer, {
+      post(`/api/pairs/${encodeURIComponent(pair)}/releases`, { ...targetFields(target), ...fields }, lookupAnswer, {
         idempotencyKey,
       }),
   });

@@ -1,10 +1,12 @@
-// The warnings of a look-up, gravest first, each with its weight as shape and word.
+// The warnings of a look-up, gravest first, each with its weight as shape and word, and what to do where that helps.
 
 import type { LookupAnswer } from '../../../contract/lookup.ts';
 import { WarningMark } from '../../controls/warning-mark.tsx';
+import { WholeDates } from '../../controls/whole-dates.tsx';
 import { words } from '../../words/words.ts';
 import { byGravity } from './by-gravity.ts';
 import styles from './warning-list.module.css';
+import { adviceFor } from './what-to-do.tsx';
 
 export function WarningList({ warnings }: { readonly warnings: LookupAnswer['warnings'] }) {
   if (warnings.length === 0) return null;
@@ -15,7 +17,9 @@ export function WarningList({ warnings }: { readonly warnings: LookupAnswer['war
         {byGravity(warnings).map((warning) => (
           <li key={`${warning.code} ${warning.message}`} className={styles.warning} data-weight={warning.weight}>
             <WarningMark weight={warning.weight} />
-            <span>{warning.message}</span>
+            <span>
+              <WholeDates text={[warning.message, adviceFor(warning.code)].filter(Boolean).join(' ')} />
+            </span>
           </li>
         ))}
       </ul>

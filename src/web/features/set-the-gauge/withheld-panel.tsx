@@ -7,9 +7,11 @@ import { signInAddress } from '../../app/sign-in-address.ts';
 import { ButtonLink } from '../../controls/button-link.tsx';
 import { WaitingNote } from '../../controls/waiting-note.tsx';
 import { WarningMark } from '../../controls/warning-mark.tsx';
+import { WholeDates } from '../../controls/whole-dates.tsx';
 import { words } from '../../words/words.ts';
 import { type Target, writeChoice } from './choice.ts';
 import styles from './stop-panel.module.css';
+import { WhatToDo } from './what-to-do.tsx';
 
 // Seldom needed, so its form code is not part of the crew's first load.
 const ReleaseForm = lazy(async () => ({ default: (await import('./release-form.tsx')).ReleaseForm }));
@@ -31,9 +33,10 @@ export function WithheldPanel({ answer, choice, onReleased }: WithheldPanelProps
       <h2 className={styles.title}>{text.withheldTitle}</h2>
       {stops.map(({ code, message }) => (
         <p key={code} className={styles.reason}>
-          {message}
+          <WholeDates text={message} />
         </p>
       ))}
+      <WhatToDo warnings={stops} />
       <p className={styles.text}>{text.withheldText}</p>
       {person === null ? (
         <div className={styles.form}>

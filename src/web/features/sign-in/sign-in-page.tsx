@@ -4,7 +4,7 @@ import { useForm } from 'react-hook-form';
 import { useLocation, useSearch } from 'wouter';
 import { usePeople } from '../../app/queries/use-people.ts';
 import { useSignIn } from '../../app/queries/use-session.ts';
-import { addressAfterSignIn } from '../../app/sign-in-address.ts';
+import { addressAfterSignIn, personToSignIn } from '../../app/sign-in-address.ts';
 import { Button } from '../../controls/button.tsx';
 import { PageHeading } from '../../controls/page-heading.tsx';
 import { ProblemNote } from '../../controls/problem-note.tsx';
@@ -40,11 +40,14 @@ function SignInForm({ people, samplePassword }: People) {
   const [, navigate] = useLocation();
   const search = useSearch();
   const signIn = useSignIn();
-  const { register, handleSubmit, formState } = useForm<SignInFields>({
-    defaultValues: { person: '', password: samplePassword ?? '' },
+  const { register, handleSubmit, formState, setFocus } = useForm<SignInFields>({
+    defaultValues: { person: personToSignIn(search), password: samplePassword ?? '' },
   });
   const submit = handleSubmit((fields) =>
-    signIn.mutate(fields, { onSuccess: () => navigate(addressAfterSignIn(search), { replace: true }) }),
+    signIn.mutate(fields, {
+      onSuccess: () => navigate(addressAfterSignIn(search), { replace: true }),
+      onError: () => setFocus('password', { shouldSelect: true }),
+    }),
   );
   const person = register('person', { required: words.signIn.chooseFirst });
   const personProblem = formState.errors.person?.message ?? null;
@@ -57,6 +60,8 @@ function SignInForm({ people, samplePassword }: People) {
           label={words.signIn.name}
           hint={words.signIn.nameHint}
           autoComplete="username"
+          autoCapitalize="none"
+          spellCheck={false}
           problem={personProblem}
           {...person}
         />

@@ -34,7 +34,7 @@ export const app = {
   windowTitle: (page: string) => `${page} - Jackledger`,
   sampleBanner: 'Sample plant, invented data.',
   sampleStartYourOwn: 'Your own:',
-  serveCommand: 'jackledger serve --ledger FILE',
+  serveCommand: 'npx jackledger serve --ledger FILE',
   notOpened: 'This ledger is new and belongs to no plant yet.',
   openIt: 'Open it with the code from the terminal',
   skipToContent: 'Skip to the content',
@@ -58,6 +58,9 @@ export const app = {
   notFoundText: 'Go to',
   pageFailedTitle: 'This page could not be shown',
   pageFailedText: 'Nothing was changed by it. Load it again; if it fails again, check that the server is running.',
+  serverAwayTitle: 'The server is away',
+  serverAwayText:
+    'This page was not loaded yet, and nobody answers. Nothing was changed by it. Load it again once the server is reached.',
   loadAgain: 'Load again',
   standings,
   weights,

@@ -22,6 +22,9 @@ export const calibrate = {
   draftTitle: (pair: string, day: string) => `${pair || 'No pair yet'}, ${day || 'no day yet'}`,
   draftChanged: (when: string) => `last changed ${when}`,
   draftPoints: (points: number) => (points === 1 ? '1 cell typed' : `${points} cells typed`),
+  copyFromWindow: 'Copy from another window',
+  roleCannotSubmit: (role: string) =>
+    `Your role, ${role}, cannot submit a calibration. What you type here stays on this device until a technician or the quality manager signs in on it and submits.`,
   continueDraft: 'Continue',
   throwAway: 'Throw away',
   throwAwayAsk: 'Throw this draft away?',
@@ -123,6 +126,10 @@ export const calibrate = {
     return parts.length === 0 ? '' : ` Added ${parts.join(' and ')}.`;
   },
   pastedLeftOut: (cells: number) => (cells === 0 ? '' : ` ${cells} cells did not fit and were left out.`),
+  cycleRemoved: (cycle: number, readings: number) =>
+    `Cycle ${cycle + 1} with ${readings} ${readings === 1 ? 'reading' : 'readings'} removed. Ctrl+Z brings it back.`,
+  rowRemoved: (row: number, cells: number) =>
+    `Row ${row + 1} with ${cells} typed ${cells === 1 ? 'cell' : 'cells'} removed. Ctrl+Z brings it back.`,
   undo: 'Undo',
   redo: 'Redo',
 
@@ -134,6 +141,10 @@ export const calibrate = {
   imported: (cycles: number, points: number) =>
     `Imported ${cycles} ${cycles === 1 ? 'cycle' : 'cycles'} with ${points} points.`,
   importFailed: (message: string) => `Nothing was imported. ${message}`,
+  importWhere: (where: string) => `${where[0]?.toUpperCase() ?? ''}${where.slice(1)}:`,
+  importNeeded: (needed: string) => `Needed: ${needed}.`,
+  importGiven: (given: string) => `Given: ${given}`,
+  importGivenBlank: 'Given: nothing',
   importTooLarge: 'The file is larger than any run sheet and was not read.',
   importUnreadable: 'The file could not be read from the disk.',
 

@@ -8,6 +8,7 @@ const rules: Readonly<Record<AcceptanceRule, string>> = {
   cycles: 'Cycles',
   levels: 'Levels',
   certificate: 'Certificate',
+  loading: 'Loading',
   'load-efficiency': 'Load efficiency',
 };
 
@@ -72,6 +73,8 @@ export const charts = {
 
   checksTitle: 'Entry checks',
   noChecks: 'Nothing in the sheet looks wrong.',
+  nothingToCheck: 'Nothing is entered yet.',
+  lookFirst: 'Look at this first',
   weight: (weight: 'error' | 'doubt') => (weight === 'error' ? 'Error' : 'Doubt'),
 
   coefficientsTitle: 'The curve in numbers',

@@ -10,6 +10,7 @@ export const dial = {
   notCalibrated: 'not calibrated',
   mark: (name: string, reading: string) => `${name} ${reading}`,
   noMarks: 'no mark to set',
+  gaugeTag: (tag: string) => `Gauge ${tag}`,
   legend: 'Marks on the face',
   markColumn: 'Mark',
   readingColumn: 'Reading',

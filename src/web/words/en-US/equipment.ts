@@ -75,7 +75,10 @@ export const equipment = {
   loadCell: 'Load cell',
   formedOn: 'Formed on',
   formedOnHint: 'Today where left blank, as YYYY-MM-DD',
-  cannotForm: 'A pair needs a jack and a gauge that are in no other pair. Register them first.',
+  cannotForm: (isJackFree: boolean, isGaugeFree: boolean) => {
+    const missing = [...(isJackFree ? [] : ['jack']), ...(isGaugeFree ? [] : ['gauge'])].join(' and no ');
+    return `There is no ${missing} that is in no pair. Register one first, or part the pair it is in.`;
+  },
   certificateNumber: 'Number of the certificate',
   laboratory: 'Laboratory',
   accreditation: 'Accreditation',
@@ -90,6 +93,17 @@ export const equipment = {
   coverageFactor: 'Coverage factor k',
   numberBad: (given: string) =>
     given.trim() === '' ? 'Write a number.' : `"${given}" is not a number; write it like 0.25.`,
+  wholeBad: (given: string) => `"${given}" is not a whole number; write it like 2.`,
+  numberOutside: (given: string, low: number, high: number) =>
+    `"${given}" is not between ${low} and ${high}; write a number from ${low} to ${high}.`,
+  numberNotAbove: (given: string, low: number, high: number) =>
+    `"${given}" cannot be; write a number above ${low}, at most ${high}.`,
+  dayBad: (given: string) => `"${given}" is not a day that exists; write it as YYYY-MM-DD.`,
+  tagBad: (given: string) =>
+    `"${given}" cannot be a tag; write 1 to 40 letters, digits, dots, hyphens or slashes, a letter or digit first.`,
+  tooLong: (given: number, most: number) => `At most ${most} characters; these are ${given}.`,
+  graduationUnusual: (given: string) =>
+    `Caution: ${given} is an unusual graduation; most gauges count in 1, 2 or 5, with zeros. Readings are rounded to it, so look at the gauge once more.`,
   required: 'This is needed.',
   signIn: 'Sign in',
   signInToWrite: 'Reading needs no sign-in; registering does.',

@@ -13,7 +13,7 @@ export const ledger = {
   caption: (from: string, to: string, total: string) => `Entries ${from} to ${to} of ${total}, newest first`,
   empty: 'There is no entry yet.',
   seq: 'No.',
-  when: 'When (UTC)',
+  when: 'When',
   who: 'Who',
   what: 'What',
   subject: 'Of what',

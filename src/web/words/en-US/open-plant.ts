@@ -3,6 +3,9 @@
 export const openPlant = {
   title: 'Open the plant',
   lead: 'This ledger is new. Name the plant and the person who administers it. The code stands in the terminal where the server was started.',
+  alreadyOpenTitle: 'The plant is open',
+  alreadyOpen: (plant: string) =>
+    `This ledger was opened before, as ${plant}. It is opened once; there is nothing to fill in here.`,
   code: 'Code from the terminal',
   plantName: 'Name of the plant',
   timeZone: 'Time zone',

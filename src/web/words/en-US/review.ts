@@ -1,6 +1,7 @@
 // Words of the pages where the quality manager reviews a submitted calibration. American English.
 
 import type { CalibrationAnswer } from '../../../contract/calibration.ts';
+import type { Verdict } from '../../../domain/calibration/acceptance.ts';
 
 const statuses: Readonly<Record<CalibrationAnswer['status'], string>> = {
   submitted: 'Waiting for a decision',
@@ -15,6 +16,7 @@ export const review = {
   noneNext: 'What a technician submits on the page Calibrate appears here.',
   calibratedOn: (day: string) => `calibrated ${day}`,
   enteredBy: (person: string, when: string) => `entered by ${person}, ${when}`,
+  own: 'Your own sheet: somebody else decides',
   titleOf: (number: string) => `Calibration ${number}`,
   all: 'All that wait',
   status: (status: CalibrationAnswer['status']) => statuses[status],
@@ -52,7 +54,10 @@ export const review = {
   reject: 'Reject',
   rejecting: 'Rejecting ...',
   approvalNote: 'Note on the approval',
-  approvalNoteNeeded: 'Why it is approved although a rule is not met',
+  approvalNoteNeeded: (verdict: Verdict) =>
+    verdict === 'fail'
+      ? 'Why it is approved although a rule is not met'
+      : 'Why it is approved although an entry check found an error',
   rejectReason: 'Why it is rejected',
   reasonNeeded: 'Give a reason of at least five characters.',
   whatApproves: (pair: string, day: string) => `Approving makes this the calibration of ${pair} until ${day}.`,

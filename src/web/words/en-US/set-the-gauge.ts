@@ -11,6 +11,8 @@ const doNotExceedBecause: Readonly<Record<DoNotExceed['because'], string>> = {
 };
 
 const whatToDo = {
+  'clock-behind-ledger':
+    'Ask the administrator to set the clock of the machine the server runs on. Until then no reading is given.',
   'not-calibrated': 'Use another pair that is ready, or have this one calibrated.',
   'pair-parted': 'Use another pair that is ready. These two have to be calibrated together again.',
   'on-hold': 'Use another pair. Quality lifts the hold once its cause is settled.',
@@ -19,6 +21,10 @@ const whatToDo = {
   'above-jack-rating': 'Check the strand and the force. If they are right, use a larger jack.',
   'above-gauge-span': 'Use a pair whose gauge reads this far.',
   'above-stress-ceiling': 'Check the strand and the force on the drawing. Ask the engineer in charge.',
+  'not-a-stressing-curve': 'Have the pair calibrated with the jack pushing, as it does when it pulls a strand.',
+  'reference-in-doubt': 'Ask quality: the certificate of the load cell has to be settled first.',
+  'of-another-day': 'Look the reading up anew before you pull.',
+  'ceiling-not-checked': 'Name the strand beside the force, and its ceiling is checked.',
 } as const satisfies Partial<Record<WarningCode, string>>;
 
 export const setTheGauge = {
@@ -33,6 +39,8 @@ export const setTheGauge = {
   pairTag: (tag: string) => `Pair ${tag}`,
   pairOfOne: (tag: string) => `Pair ${tag}.`,
   pairOfSeveral: (tag: string, strands: number) => `${tag} pulls ${strands} strands.`,
+  validUntil: (day: string) => `Valid until ${day}.`,
+  wasValidUntil: (day: string) => `Was valid until ${day}.`,
   compareTags: 'Check both tags.',
   findPair: 'Find by tag',
   findPairHint: 'Any part of the tag of the pair, the jack or the gauge',
@@ -58,6 +66,9 @@ export const setTheGauge = {
   forceHint: 'As on the drawing, for all strands this jack pulls together.',
   forceNotAboveZero: 'A force above zero.',
   unit: 'Unit',
+  forceStrand: 'Strand, to check its stress ceiling',
+  noStrand: 'Not named',
+  forceOnStrand: (strand: string) => `Force, on ${strand}`,
   show: 'Show the reading',
   showForStrand: (strand: string, percent: string) => `Show the reading for ${strand} at ${percent} %`,
   fromMemory: 'check the mill certificate',
@@ -73,6 +84,7 @@ export const setTheGauge = {
   noPreloadWhy: 'see the note',
   doNotExceed: 'Never above',
   doNotExceedBecause,
+  ceilingNotChecked: (because: string) => `${because}; stress ceiling not checked, no strand named`,
   dueDate: 'Calibration valid until',
   dueDatePassed: 'Calibration expired after',
   noDueDate: 'no date',
@@ -89,20 +101,20 @@ export const setTheGauge = {
   certificate: 'Certificate',
   laboratory: 'Laboratory',
   asOf: 'As of',
+  lastAsked: 'Last checked',
   warnings: 'Heed before pulling',
 
   refusedTitle: 'No reading',
   withheldTitle: 'Reading withheld',
   withheldText: 'Pull with another pair that is ready. Where that cannot be, a named person may release this reading.',
   releaseTitle: 'Release the reading by name',
-  releaseName: 'Who releases it',
+  releasedBy: 'Released by',
   releaseReason: 'Why',
-  releaseReasonHint: 'It is written into the ledger for good, with your name and the hour.',
+  releaseReasonHint: 'It is written into the ledger for good, with this name and the hour.',
   releaseButton: 'Release and show the reading',
   releasing: 'Writing it into the ledger ...',
   signInToRelease: 'Sign in to release it',
   signInToReleaseText: 'A release carries a name, so it needs a sign-in. Your choice of pair and strand is kept.',
-  nameTooShort: 'A name of at least two letters.',
   reasonTooShort: 'A reason of at least five letters.',
   whatToDo,
   whatToDoTitle: 'What to do',
@@ -118,7 +130,9 @@ export const setTheGauge = {
   behindReading: (unit: string) => `Reading on the gauge, in ${unit}`,
   behindButton: 'Show the force',
   behindAnswer: (reading: string) => `Behind ${reading} stands`,
-  behindWithheld: 'Withheld: this pair has a stop. Release the reading above first, or use another pair.',
+  behindNotAboveZero: 'A reading above zero.',
+  behindWithheld:
+    'The force behind a reading is not available while a stop stands on this pair, also after a reading was released.',
 
   cautionsTitle: 'Before and while pulling',
   cautions: [

@@ -4,8 +4,8 @@ export const signIn = {
   title: 'Sign in',
   lead: 'Looking up a reading needs no sign-in. Writing into the ledger does: every entry carries a name.',
   whoAreYou: 'Who are you?',
-  name: 'Name',
-  nameHint: 'As the administrator entered it.',
+  name: 'Sign-in name',
+  nameHint: 'For example ana.reyes, as the administrator entered it.',
   password: 'Password',
   samplePassword: (password: string) =>
     `Everybody on the sample plant has the password "${password}". It is filled in.`,

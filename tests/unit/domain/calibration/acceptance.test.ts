@@ -41,6 +41,7 @@ describe('acceptance', () => {
       ['cycles', 'pass'],
       ['levels', 'pass'],
       ['certificate', 'not-judged'],
+      ['loading', 'not-judged'],
       ['load-efficiency', 'not-judged'],
     ]);
     expect(overallVerdict(results)).toBe('pass');
@@ -102,6 +103,12 @@ describe('acceptance', () => {
     expect(judged({ certificate })).toMatchObject({ value: 1, verdict: 'pass' });
     expect(judged({ certificate: null })).toMatchObject({ value: 0, verdict: 'fail' });
     expect(judged({})).toMatchObject({ value: null, verdict: 'not-judged' });
+  });
+
+  it('asks that the jack pushed the load cell', () => {
+    const judged = (loading: RunSheet['loading']) =>
+      judge([level({})], { ...sheet, ...(loading === undefined ? {} : { loading }) })('loading')?.verdict;
+    expect([judged('active'), judged('passive'), judged(undefined)]).toEqual(['pass', 'fail', 'not-judged']);
   });
 
   it('names the source of each limit and how it is known', () => {

@@ -204,6 +204,7 @@ describe('the force behind a reading', () => {
       digits: 14,
       because,
     });
-    expect(inBar.doNotExceed?.reading.unit).toBe('bar');
+    // The limit is a mark on the gauge, so it stays in the gauge's own unit.
+    expect(inBar.doNotExceed).toEqual(inPsi.doNotExceed);
   });
 });

@@ -61,6 +61,13 @@ const cases: Readonly<Record<WarningCode, readonly [WarningWeight, LookupResult[
   ],
   overdue: ['stop', 'withheld', () => ask({ standing: overdue })],
   'reference-in-doubt': ['stop', 'withheld', () => ask({ acceptance: [{ ...judged('fail'), rule: 'certificate' }] })],
+  'clock-behind-ledger': [
+    'refuse',
+    'refused',
+    () => ask({ besides: [warn('clock-behind-ledger', 'Today is before the newest entry.')] }),
+  ],
+  'not-a-stressing-curve': ['stop', 'withheld', () => ask({ acceptance: [{ ...judged('fail'), rule: 'loading' }] })],
+  'ceiling-not-checked': ['note', 'given', () => ask({}, targetOf(31))],
   'of-another-day': ['caution', 'given', () => ask({ besides: [warn('of-another-day', 'As of another day.')] })],
   drifting: ['caution', 'given', () => ask({ standing: { ...ready, standing: 'drifting', isDrifting: true } })],
   'outside-dial-window': [
@@ -100,8 +107,10 @@ describe('the warnings of a look-up', () => {
     }
   });
 
+  const withCeiling = targetOf(31, 'kip', { ceiling: { value: 33, unit: 'kip' } });
+
   it('are none on a pair that has nothing against it', () => {
-    expect(ask({}).warnings).toEqual([]);
+    expect(ask({}, withCeiling).warnings).toEqual([]);
   });
 
   it('come gravest first, and in their own order within a weight', () => {
@@ -132,7 +141,7 @@ describe('the warnings of a look-up', () => {
   });
 
   it('do not speak of a release where nothing was released', () => {
-    expect(ask({}, targetOf(31), 'F. Foreman').warnings).toEqual([]);
+    expect(ask({}, withCeiling, 'F. Foreman').warnings).toEqual([]);
   });
 
   it('give the reason of the hold only where the standing tells it', () => {

@@ -12,6 +12,7 @@ describe('the shipped rule profile', () => {
       intervalMonths: 12,
       dueSoonDays: 60,
       accuracyPercent: 2,
+      activeLoading: 1,
       repeatabilityPercent: 2,
       minimumCycles: 3,
       minimumLevels: 5,

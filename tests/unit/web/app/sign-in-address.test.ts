@@ -1,7 +1,12 @@
 // The way to the sign-in page and back.
 
 import { describe, expect, test } from 'vitest';
-import { addressAfterSignIn, signInAddress } from '../../../../src/web/app/sign-in-address.ts';
+import {
+  addressAfterSignIn,
+  personToSignIn,
+  signInAddress,
+  signInAddressFor,
+} from '../../../../src/web/app/sign-in-address.ts';
 
 const searchOf = (address: string) => address.split('?')[1] ?? '';
 
@@ -14,6 +19,13 @@ describe('after signing in', () => {
   test('the first page follows where nothing else is asked for', () => {
     expect(signInAddress('/', '')).toBe('/sign-in');
     expect(addressAfterSignIn('')).toBe('/');
+  });
+
+  test('a person known already is carried along', () => {
+    const search = searchOf(signInAddressFor('ana.reyes', '/people'));
+    expect(personToSignIn(search)).toBe('ana.reyes');
+    expect(addressAfterSignIn(search)).toBe('/people');
+    expect(personToSignIn('back=%2F')).toBe('');
   });
 
   test.each(['https://elsewhere.example', '//elsewhere.example', '/\\elsewhere.example', '/sign-in?back=/', 'due'])(

@@ -17,7 +17,7 @@ describe('a choice in the address', () => {
   test('is read back as it was written', () => {
     const text = fc.string({ minLength: 1, unit: 'grapheme' }).filter((value) => value.trim() !== '');
     const target = fc.oneof(
-      fc.record({ by: fc.constant('force' as const), force: text }),
+      fc.record({ by: fc.constant('force' as const), force: text, strand: fc.option(text) }),
       fc.record({
         by: fc.constant('strand' as const),
         strand: text,
@@ -44,7 +44,13 @@ describe('a choice in the address', () => {
   });
 
   test('asks for exactly what was chosen', () => {
-    expect(Object.fromEntries(targetQuery({ by: 'force', force: '31 kip' }))).toEqual({ force: '31 kip' });
+    expect(Object.fromEntries(targetQuery({ by: 'force', force: '31 kip', strand: null }))).toEqual({
+      force: '31 kip',
+    });
+    expect(Object.fromEntries(targetQuery({ by: 'force', force: '31 kip', strand: '1/2 in 270' }))).toEqual({
+      force: '31 kip',
+      strand: '1/2 in 270',
+    });
     expect(Object.fromEntries(targetQuery({ by: 'strand', strand: '0.6 in 270', fraction: 0.725 }))).toEqual({
       strand: '0.6 in 270',
       fraction: '0.725',
