@@ -39,7 +39,7 @@ export function parseUnit<U extends string>(table: UnitTable<U>, text: string, w
   if (inOtherCapitals !== undefined) return succeed(inOtherCapitals);
   const needed = Object.keys(table.factors).join(', ');
   if (spelling === '')
-    return fail('unit-missing', `A ${table.kind} needs a unit: ${needed}.`, {
+    return fail('unit-missing', `The ${table.kind} needs a unit: ${needed}.`, {
       ...facts,
       needed,
     });
