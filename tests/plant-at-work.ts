@@ -168,7 +168,7 @@ export async function calibrate(plant: Plant, sheet: RunSheet): Promise<string> 
   const judged = outcomeValue(judgeCalibration(plant, recorded));
   const approval = {
     reviewHash: judged.reviewHash,
-    ...(judged.verdict === 'fail' ? { note: 'accepted in a test' } : {}),
+    ...(judged.needsNote ? { note: 'accepted in a test' } : {}),
   };
   outcomeValue(await approveCalibration(plant, recorded.number, approval, { actor: people.quality, retry: null }));
   return recorded.number;

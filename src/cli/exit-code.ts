@@ -31,7 +31,7 @@ export function exitCodeOfProblem(code: ProblemCode): number {
   return refusals.includes(code) ? exitCodes.refused : exitCodes.badInput;
 }
 
-export function exitCodeOfLookup(answer: LookupAnswer, strict: boolean): number {
+export function exitCodeOfLookup(answer: Pick<LookupAnswer, 'outcome' | 'warnings'>, strict: boolean): number {
   if (answer.outcome === 'refused') return exitCodes.refused;
   if (answer.outcome === 'withheld') return exitCodes.stop;
   const cautions = answer.warnings.some(({ weight }) => weight === 'caution');

@@ -9,6 +9,7 @@ import { exportCommand } from './commands/export.ts';
 import { fitCommand } from './commands/fit.ts';
 import { importCommand } from './commands/import.ts';
 import { lookupCommand } from './commands/lookup.ts';
+import { rulesCommand } from './commands/rules.ts';
 import { serveCommand } from './commands/serve.ts';
 import { verifyCommand } from './commands/verify.ts';
 import { exitCodeOfProblem, exitCodes } from './exit-code.ts';
@@ -19,6 +20,7 @@ const commands: readonly Command[] = [
   fitCommand,
   lookupCommand,
   dueCommand,
+  rulesCommand,
   importCommand,
   exportCommand,
   verifyCommand,

@@ -26,6 +26,12 @@ export const gaugeBody = z.object({
   graduation: quantityInput,
   accuracyClass: z.string().max(40).optional(),
   dialDiameter: quantityInput.optional(),
+  readablePart: z
+    .union(
+      [z.literal(2), z.literal(5), z.literal(10)],
+      'The part of a graduation that can be told: 2 for half, 5 for a fifth, 10 for a tenth',
+    )
+    .optional(),
   note,
 });
 
@@ -35,6 +41,7 @@ export const loadCellBody = z.object({
   tag,
   serial,
   capacity: quantityInput,
+  resolution: quantityInput.optional(),
   note,
 });
 
@@ -83,11 +90,13 @@ export const gaugeAnswer = part.extend({
   graduation: quantityAnswer,
   accuracyClass: z.string().optional(),
   dialDiameter: quantityAnswer.optional(),
+  readablePart: z.union([z.literal(2), z.literal(5), z.literal(10)]).optional(),
 });
 export const pumpAnswer = part.extend({ kind: z.literal('pump') });
 export const loadCellAnswer = part.extend({
   kind: z.literal('load-cell'),
   capacity: quantityAnswer,
+  resolution: quantityAnswer.optional(),
 });
 
 export const certificateAnswer = certificateBody.extend({

@@ -1,11 +1,11 @@
-// A rule profile as it leaves over HTTP: every limit with where it comes from.
+// A rule profile as it leaves over HTTP: every limit with where it comes from. Setting one is in rules.ts.
 
 import { z } from 'zod';
-import type { RuleProfile } from '../domain/rules/rule-profile.ts';
+import { provenances, type RuleProfile } from '../domain/rules/rule-profile.ts';
 
 const limit = z.object({
   value: z.number(),
-  provenance: z.enum(['read', 'memory', 'computed', 'practice', 'house']),
+  provenance: z.enum(provenances),
   source: z.string(),
 });
 
@@ -30,4 +30,10 @@ export const ruleProfileAnswer = z.object({
   ceilingOfBreaking: limit,
   ceilingOfYield: limit,
   preloadFraction: limit,
+  guardFactor: limit.optional(),
+  reversibilityPercent: limit.optional(),
+  zeroPercent: limit.optional(),
+  resolutionPercent: limit.optional(),
+  firstUseDays: limit.optional(),
+  fallingUse: limit.optional(),
 }) satisfies z.ZodType<RuleProfile>;

@@ -54,6 +54,7 @@ export const runSheetBody = z.strictObject({
   loadCell: tag.optional(),
   set: z.enum(['force', 'reading'], 'Which quantity was set: "force" or "reading"').optional(),
   loading: z.enum(['active', 'passive'], '"active" (the jack pushes the cell) or "passive"').optional(),
+  firstUseOn: plantDay.optional(),
   temperatureCelsius: z.number().min(-60).max(80).optional(),
   note: z.string().max(2000).optional(),
   units: z.strictObject(
@@ -122,7 +123,7 @@ function sheetOfBody(body: RunSheetBody): Outcome<RunSheet> {
       ramExtension: { value: cycle.ramExtension.value, unit: unit.value },
     });
   }
-  const { pair, calibratedOn, loadCell, set, loading, temperatureCelsius, note } = body;
+  const { pair, calibratedOn, loadCell, set, loading, temperatureCelsius, firstUseOn, note } = body;
   const optional = {
     pair,
     calibratedOn,
@@ -130,6 +131,7 @@ function sheetOfBody(body: RunSheetBody): Outcome<RunSheet> {
     set,
     loading,
     temperatureCelsius,
+    firstUseOn,
     note,
   };
   const stated = Object.fromEntries(Object.entries(optional).filter(([, value]) => value !== undefined));

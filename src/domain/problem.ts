@@ -36,7 +36,11 @@ export const problemMeanings = {
   'clock-behind-ledger': 'The clock of this machine stands before the newest entry of the ledger.',
   'release-needed': 'A stop stands in the way; a named person must release the reading with a reason.',
   'nothing-to-release': 'There is no stop to release.',
-  'interval-not-finite': 'The calibration data give no finite interval at this point.',
+  'interval-whole-line':
+    'The calibration data bound the interval on no side: every value would explain what was observed.',
+  'interval-two-rays':
+    'The calibration data rule out a gap only: all values on both sides of it would explain what was observed.',
+  'interval-outside-range': 'A bound of the interval lies further beyond the calibrated range than half its width.',
   'not-signed-in': 'The request needs a person who has signed in.',
   'sign-in-refused': 'The name, the password or the one-time code is wrong.',
   'role-not-allowed': 'The person signed in may not do this.',

@@ -16,6 +16,7 @@ import { equipmentRoutes } from './routes/equipment-routes.ts';
 import { lookUpRoutes } from './routes/look-up-routes.ts';
 import { peopleRoutes } from './routes/people-routes.ts';
 import { plantRoutes } from './routes/plant-routes.ts';
+import { rulesRoutes } from './routes/rules-routes.ts';
 
 export type App = FastifyInstance<
   RawServerDefault,
@@ -84,6 +85,7 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
     equipmentRoutes(typed, plant);
     calibrationRoutes(typed, plant);
     lookUpRoutes(typed, plant);
+    rulesRoutes(typed, plant);
     typed.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());
   });
   if (options.webFolder !== null && existsSync(options.webFolder)) await serveWeb(app, options.webFolder);

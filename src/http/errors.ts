@@ -5,6 +5,7 @@ import type { z } from 'zod';
 import type { LookupAnswer } from '../contract/lookup.ts';
 import type { ProblemAnswer } from '../contract/problem.ts';
 import { problemOfZodError } from '../contract/read-body.ts';
+import type { ReadingsAnswer } from '../contract/readings-table.ts';
 import type { Outcome, Problem, ProblemCode } from '../domain/problem.ts';
 
 /** Every code not named here is bad input: 400. */
@@ -55,7 +56,7 @@ export interface WrittenAnswer {
 }
 
 /** Writes a problem. `answer` goes with a look-up that gives no number. */
-function writeProblem(problem: Problem, answer?: LookupAnswer): WrittenAnswer {
+function writeProblem(problem: Problem, answer?: LookupAnswer | ReadingsAnswer): WrittenAnswer {
   const status = statusOf(problem.code);
   const { code, message, where, needed, given } = problem;
   const body: ProblemAnswer = {
@@ -84,15 +85,15 @@ export function sendOutcome<T>(reply: FastifyReply, outcome: Outcome<T>, status 
   return outcome.ok ? reply.code(status).send(outcome.value) : sendProblem(reply, outcome.problem);
 }
 
-/** A look-up without a number is a problem: the refusal's own code, or `release-needed` for a stop. */
-export function writeLookup(outcome: Outcome<LookupAnswer>): WrittenAnswer {
+/** A look-up or a table of readings without a number is a problem: the refusal's own code, or `release-needed` for a stop. */
+export function writeLookup(outcome: Outcome<LookupAnswer | ReadingsAnswer>): WrittenAnswer {
   if (!outcome.ok) return writeProblem(outcome.problem);
   const problem = problemOfLookup(outcome.value);
   if (problem !== null) return writeProblem(problem, outcome.value);
   return { status: 200, type: 'application/json; charset=utf-8', text: JSON.stringify(outcome.value) };
 }
 
-function problemOfLookup(answer: LookupAnswer): Problem | null {
+function problemOfLookup(answer: LookupAnswer | ReadingsAnswer): Problem | null {
   if (answer.outcome === 'given') return null;
   const weight = answer.outcome === 'refused' ? 'refuse' : 'stop';
   const gravest = answer.warnings.find((warning) => warning.weight === weight);

@@ -24,10 +24,17 @@ export interface EntryBodies {
     readonly profile: RuleProfile;
     readonly reason: string;
   };
+  /** subject: name of the profile. Since 1: limits of reversibility, zero, resolution, first use, guard band and falling use. */
+  readonly 'rules-set/2': {
+    readonly profile: RuleProfile;
+    readonly reason: string;
+  };
   /** subject: id of the person */
   readonly 'person-added/1': { readonly name: string; readonly role: Role };
   /** subject: tag */
   readonly 'equipment-registered/1': { readonly equipment: Equipment };
+  /** subject: tag. Since 1: the readable part of a dial's graduation, the resolution of a load cell's indicator. */
+  readonly 'equipment-registered/2': { readonly equipment: Equipment };
   /** subject: tag of the load cell */
   readonly 'certificate-filed/1': { readonly certificate: Certificate };
   /** subject: tag of the pair */
@@ -43,6 +50,8 @@ export interface EntryBodies {
     readonly degree: 1 | 2 | 3 | 'auto';
     readonly degreeReason?: string;
   };
+  /** subject: number of the calibration. Since 1: the day of first use in the sheet. */
+  readonly 'run-recorded/2': EntryBodies['run-recorded/1'];
   /** subject: number of the calibration; `reviewed` is the hash of what the approver saw (see review-hash.ts) */
   readonly 'calibration-approved/1': {
     readonly reviewed: string;
@@ -95,12 +104,15 @@ export type NewEntry = {
 export const entryKinds = [
   'plant-opened/1',
   'rules-set/1',
+  'rules-set/2',
   'person-added/1',
   'equipment-registered/1',
+  'equipment-registered/2',
   'certificate-filed/1',
   'pair-formed/1',
   'pair-parted/1',
   'run-recorded/1',
+  'run-recorded/2',
   'calibration-approved/1',
   'calibration-rejected/1',
   'hold-placed/1',

@@ -18,6 +18,7 @@ export interface GrowingPlant {
   plant: PlantState['plant'];
   rules: PlantState['rules'];
   rulesHash: PlantState['rulesHash'];
+  rulesSet: PlantState['rulesSet'];
   readonly people: Map<string, Person>;
   readonly equipment: Map<string, Equipment>;
   readonly certificates: Map<string, Certificate[]>;
@@ -42,13 +43,16 @@ function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {
       plant.plant = { ...entry.body, openedAt: entry.at };
       return;
     case 'rules-set/1':
+    case 'rules-set/2':
       plant.rules = entry.body.profile;
       plant.rulesHash = entry.hash;
+      plant.rulesSet = { seq: entry.seq, at: entry.at, by: entry.actor, reason: entry.body.reason };
       return;
     case 'person-added/1':
       addNew(plant.people, entry.subject, { id: entry.subject, ...entry.body }, entry, 'person');
       return;
     case 'equipment-registered/1':
+    case 'equipment-registered/2':
       addNew(plant.equipment, entry.subject, entry.body.equipment, entry, 'part');
       return;
     case 'certificate-filed/1':
@@ -63,6 +67,7 @@ function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {
       return;
     }
     case 'run-recorded/1':
+    case 'run-recorded/2':
       recordRun(plant, entry);
       return;
     case 'calibration-approved/1': {
@@ -100,7 +105,7 @@ function fileCertificate(plant: GrowingPlant, entry: LedgerEntry<'certificate-fi
   else filed.push(entry.body.certificate);
 }
 
-function recordRun(plant: GrowingPlant, entry: LedgerEntry<'run-recorded/1'>): void {
+function recordRun(plant: GrowingPlant, entry: LedgerEntry<'run-recorded/1'> | LedgerEntry<'run-recorded/2'>): void {
   const pair = known(plant.pairs, entry.body.pair, entry, 'pair');
   const calibration: CalibrationRecord = {
     number: entry.subject,

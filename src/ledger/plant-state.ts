@@ -46,6 +46,13 @@ export interface PairRecord {
   readonly hold: Hold | null;
 }
 
+export interface RulesSetting {
+  readonly seq: number;
+  readonly at: string;
+  readonly by: string;
+  readonly reason: string;
+}
+
 export interface PlantState {
   readonly head: { readonly seq: number; readonly hash: string };
   /** The instant of the newest entry; null while there is none. */
@@ -59,6 +66,8 @@ export interface PlantState {
   readonly rules: RuleProfile;
   /** Hash of the rules-set entry in force; null while the shipped profile stands. */
   readonly rulesHash: string | null;
+  /** Who set the rules in force, when and why; null while the shipped profile stands. */
+  readonly rulesSet: RulesSetting | null;
   readonly people: ReadonlyMap<string, Person>;
   readonly equipment: ReadonlyMap<string, Equipment>;
   /** Certificates of each load cell in the order they were filed. */

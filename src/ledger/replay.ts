@@ -42,6 +42,7 @@ function startOf(from: PlantState | undefined): GrowingPlant {
     plant: from?.plant ?? null,
     rules: from?.rules ?? twelveMonthsTwoPercent,
     rulesHash: from?.rulesHash ?? null,
+    rulesSet: from?.rulesSet ?? null,
     people: new Map(from?.people),
     equipment: new Map(from?.equipment),
     certificates: new Map([...(from?.certificates ?? [])].map(([cell, filed]) => [cell, [...filed]])),

@@ -1,59 +1,96 @@
 // Fitting a run sheet that is not in the ledger: the same figures and judgement, by the rules in force.
 
 import type { FitAnswer } from '../contract/fit.ts';
-import { type AcceptanceContext, judgeAcceptance, overallVerdict } from '../domain/calibration/acceptance.ts';
-import { type EntryCheck, type EntryCheckContext, entryChecks } from '../domain/calibration/entry-checks.ts';
+import { type EntryCheck, entryChecks } from '../domain/calibration/entry-checks.ts';
 import { type CalibrationFit, fitCalibration } from '../domain/calibration/fit-calibration.ts';
-import { type CalibrationLevel, calibrationLevels } from '../domain/calibration/levels.ts';
+import { type CalibrationParts, type JudgedFit, judgeFit } from '../domain/calibration/judge-fit.ts';
 import type { RunSheet, SetQuantity } from '../domain/calibration/run-sheet.ts';
+import type { PlantDay } from '../domain/dates/plant-day.ts';
 import { type Outcome, succeed } from '../domain/problem.ts';
 import type { Degree } from '../domain/regression/fit-polynomial.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
+import { partsOfSheet } from './judge-calibration.ts';
+import type { Plant } from './plant.ts';
 
-/** Answers the fit of a sheet with levels, checks and acceptance. Problems: those of `fitCalibration`. */
+export interface FitContext {
+  readonly rules: RuleProfile;
+  /** The parts the sheet was made with, as far as they are known. */
+  readonly parts: CalibrationParts;
+  readonly today: PlantDay;
+}
+
+/** What a sheet is judged by in a plant: the rules in force, and the parts of the pair it names where the plant has it. */
+export function fitContext(plant: Plant, sheet: RunSheet): FitContext {
+  return { rules: plant.state.rules, parts: partsOfSheet(plant.state, sheet), today: plant.today() };
+}
+
+/** Answers the fit of a sheet with levels, budgets, checks and acceptance. Problems: those of `fitCalibration`. */
 export function fitSheet(
   sheet: RunSheet,
-  rules: RuleProfile,
   options: { readonly degree: Degree | 'auto'; readonly set?: SetQuantity | undefined },
-  context: AcceptanceContext & EntryCheckContext,
+  { rules, parts, today }: FitContext,
 ): Outcome<FitAnswer> {
   const fit = fitCalibration(sheet, options);
   if (!fit.ok) return fit;
-  const { curve } = fit.value;
   const asSet = options.set === undefined ? sheet : { ...sheet, set: options.set };
-  const levels = calibrationLevels(sheet, curve, context);
-  const acceptance = judgeAcceptance(sheet, curve, levels, rules, context);
-  return succeed(writeFit(fit.value, { levels, acceptance, checks: entryChecks(asSet, context) }));
+  const judged = judgeFit(sheet, fit.value, rules, parts);
+  const checks = entryChecks(asSet, { ...parts, pistonArea: parts.jack?.pistonArea, today });
+  return succeed(writeFit(fit.value, judged, { checks, rules, parts, pair: sheet.pair ?? null }));
 }
 
 /** Writes a fit and its judgement as every interface shows them. */
 export function writeFit(
-  fit: CalibrationFit,
-  judged: {
-    readonly levels: readonly CalibrationLevel[];
-    readonly acceptance: ReturnType<typeof judgeAcceptance>;
+  { curve, degrees, residuals }: CalibrationFit,
+  judged: JudgedFit,
+  of: {
     readonly checks: readonly EntryCheck[];
+    readonly rules: RuleProfile;
+    readonly parts: CalibrationParts;
+    readonly pair: string | null;
   },
 ): FitAnswer {
-  const { curve, degrees, residuals } = fit;
+  const { fit } = curve;
+  const { jack, gauge, cell, certificate } = of.parts;
   return {
     units: curve.units,
+    rules: { name: of.rules.name, title: of.rules.title },
+    parts: {
+      pair: of.pair,
+      jack: jack?.tag ?? null,
+      pistonArea: jack?.pistonArea ?? null,
+      gauge: gauge?.tag ?? null,
+      step: judged.step,
+      loadCell: cell?.tag ?? null,
+      certificate: certificate?.number ?? null,
+      traceableTo: certificate?.traceableTo ?? null,
+    },
     curve: {
       response: curve.response,
-      degree: curve.fit.degree,
-      coefficients: [...curve.fit.coefficients],
-      standardErrors: [...curve.fit.standardErrors],
-      residualStandardDeviation: curve.fit.residualStandardDeviation,
-      degreesOfFreedom: curve.fit.degreesOfFreedom,
-      rSquared: curve.fit.rSquared,
+      degree: fit.degree,
+      coefficients: [...fit.coefficients],
+      standardErrors: [...fit.standardErrors],
+      covariance: fit.covariance.map((row) => [...row]),
+      residualStandardDeviation: fit.residualStandardDeviation,
+      degreesOfFreedom: fit.degreesOfFreedom,
+      rSquared: fit.rSquared,
+      lackOfFit: fit.lackOfFit,
       forceRange: curve.forceRange,
       readingRange: curve.readingRange,
     },
-    degrees: [...degrees],
+    degrees: degrees.map((each) => ({ ...each, coefficients: [...each.coefficients] })),
     residuals: [...residuals],
-    levels: [...judged.levels],
-    checks: [...judged.checks],
+    levels: judged.levels.map((level) => ({
+      ...level,
+      cycles: [...level.cycles],
+      machineClass: { ...level.machineClass, notJudged: [...level.machineClass.notJudged] },
+      budget: { ...level.budget, contributions: [...level.budget.contributions] },
+    })),
+    zeros: [...judged.zeros],
+    zeroErrorPercent: judged.zeroErrorPercent,
+    machineClass: judged.machineClass,
+    machineClassRanges: [...judged.machineClassRanges],
+    checks: of.checks.map((check) => ({ ...check })),
     acceptance: [...judged.acceptance],
-    verdict: overallVerdict(judged.acceptance),
+    verdict: judged.verdict,
   };
 }

@@ -1,9 +1,9 @@
 // One calibration as everybody judges it: curve, levels, checks, acceptance, certificate of the day, due day.
 
-import { type AcceptanceResult, judgeAcceptance, overallVerdict } from '../domain/calibration/acceptance.ts';
 import { type EntryCheck, entryChecks } from '../domain/calibration/entry-checks.ts';
 import type { CalibrationFit } from '../domain/calibration/fit-calibration.ts';
-import { type CalibrationLevel, calibrationLevels } from '../domain/calibration/levels.ts';
+import { type CalibrationParts, type JudgedFit, judgeFit } from '../domain/calibration/judge-fit.ts';
+import type { RunSheet } from '../domain/calibration/run-sheet.ts';
 import { dueDate } from '../domain/dates/due-date.ts';
 import type { PlantDay } from '../domain/dates/plant-day.ts';
 import {
@@ -22,14 +22,12 @@ import type { Plant } from './plant.ts';
 export interface JudgedCalibration {
   readonly record: CalibrationRecord;
   readonly fit: CalibrationFit;
-  readonly levels: readonly CalibrationLevel[];
+  readonly judged: JudgedFit;
   readonly checks: readonly EntryCheck[];
-  readonly acceptance: readonly AcceptanceResult[];
-  readonly verdict: ReturnType<typeof overallVerdict>;
-  readonly certificate: Certificate | null;
+  readonly parts: PairParts;
   readonly dueDate: PlantDay;
   readonly reviewHash: string;
-  /** Whether approving it needs a note that says why: it fails a rule, or an entry check found an error. */
+  /** Whether approving it needs a note that says why: it fails a rule or may fail it, or an entry check found an error. */
   readonly needsNote: boolean;
 }
 
@@ -67,58 +65,65 @@ export function partsOf(
   return succeed({ jack: jack.value, gauge: gauge.value, cell: cell.value, certificate });
 }
 
-/** What a calibration is accepted by: its curve, its levels and the rules in force. */
-export interface AcceptedCurve {
+/** Answers the parts of a sheet that names a pair of the plant, as far as it names them; none where it does not. */
+export function partsOfSheet(state: PlantState, sheet: RunSheet): CalibrationParts {
+  const pair = sheet.pair === undefined ? null : findPair(state, sheet.pair);
+  if (pair === null || !pair.ok) return {};
+  const cell = sheet.loadCell === undefined ? null : findEquipment(state, 'load-cell', sheet.loadCell, 'loadCell');
+  const loadCell = cell?.ok ? cell.value.tag : null;
+  const parts = partsOf(state, { pair: pair.value.pair.tag, loadCell, day: sheet.calibratedOn ?? null });
+  if (!parts.ok) return {};
+  const { certificate, ...others } = calibrationParts(parts.value);
+  return loadCell !== null && sheet.calibratedOn !== undefined ? { ...others, certificate } : others;
+}
+
+/** The parts of a recorded calibration, its certificate asked for and null where none was valid. */
+export function calibrationParts({ jack, gauge, cell, certificate }: PairParts): CalibrationParts {
+  return { jack, gauge, certificate, ...(cell === null ? {} : { cell }) };
+}
+
+/** The curve of a calibration as the rules in force judge it, and the parts it was made with. */
+export interface JudgedCurve {
   readonly fit: CalibrationFit;
-  readonly levels: readonly CalibrationLevel[];
-  readonly acceptance: readonly AcceptanceResult[];
+  readonly judged: JudgedFit;
   readonly parts: PairParts;
 }
 
 /** Judges the curve of a recorded calibration by the rules in force, once for the same rules and certificate. */
-export function judgeCurve(plant: Plant, record: CalibrationRecord): Outcome<AcceptedCurve> {
+export function judgeCurve(plant: Plant, record: CalibrationRecord): Outcome<JudgedCurve> {
   const { state } = plant;
   const parts = partsOf(state, { pair: record.pair, loadCell: record.loadCell, day: record.calibratedOn });
   if (!parts.ok) return parts;
-  const { jack, certificate } = parts.value;
-  const key = `curve ${record.runHash} ${state.rulesHash} ${certificate?.number}`;
+  const key = `curve ${record.runHash} ${state.rulesHash} ${parts.value.certificate?.number}`;
   return plant.once(key, () => {
     const fit = plant.fitOf(record);
     if (!fit.ok) return fit;
-    const levels = calibrationLevels(record.sheet, fit.value.curve, { pistonArea: jack.pistonArea });
-    const acceptance = judgeAcceptance(record.sheet, fit.value.curve, levels, state.rules, {
-      certificate,
-      pistonArea: jack.pistonArea,
-    });
-    return succeed({ fit: fit.value, levels, acceptance, parts: parts.value });
+    const judged = judgeFit(record.sheet, fit.value, state.rules, calibrationParts(parts.value));
+    return succeed({ fit: fit.value, judged, parts: parts.value });
   });
 }
 
 /** Judges a recorded calibration as its reviewer sees it. Problems: those of the fit. */
 export function judgeCalibration(plant: Plant, record: CalibrationRecord): Outcome<JudgedCalibration> {
   const { state } = plant;
-  const judged = judgeCurve(plant, record);
-  if (!judged.ok) return judged;
-  const { fit, levels, acceptance, parts } = judged.value;
-  const { jack, gauge, cell, certificate } = parts;
+  const curve = judgeCurve(plant, record);
+  if (!curve.ok) return curve;
+  const { fit, judged, parts } = curve.value;
+  const { certificate } = parts;
   const checks = entryChecks(record.sheet, {
-    certificate,
-    pistonArea: jack.pistonArea,
-    gauge,
+    ...calibrationParts(parts),
+    pistonArea: parts.jack.pistonArea,
     today: plant.today(),
-    ...(cell === null ? {} : { cell }),
   });
-  const verdict = overallVerdict(acceptance);
+  const isInDoubt = judged.verdict === 'fail' || judged.verdict === 'conditional-fail';
   return succeed({
     record,
-    needsNote: verdict === 'fail' || checks.some(({ weight }) => weight === 'error'),
     fit,
-    levels,
+    judged,
     checks,
-    acceptance,
-    verdict,
-    certificate,
+    parts,
     dueDate: dueDate(record.calibratedOn, state.rules.intervalMonths.value),
+    needsNote: isInDoubt || checks.some(({ weight }) => weight === 'error'),
     reviewHash: reviewHash(
       {
         runHash: record.runHash,

@@ -38,10 +38,12 @@ function summaryOf(entry: AnyLedgerEntry): string {
     case 'plant-opened/1':
       return `Ledger of ${entry.body.name} opened.`;
     case 'rules-set/1':
+    case 'rules-set/2':
       return `Rules set to "${entry.body.profile.title}": ${entry.body.reason}`;
     case 'person-added/1':
       return `${entry.body.name} added as ${entry.body.role}.`;
     case 'equipment-registered/1':
+    case 'equipment-registered/2':
       return `${entry.body.equipment.kind.replace('-', ' ')} ${subject} registered, serial ${entry.body.equipment.serial}.`;
     case 'certificate-filed/1':
       return `Certificate ${entry.body.certificate.number} of load cell ${subject} filed, valid until ${entry.body.certificate.validUntil}.`;
@@ -50,6 +52,7 @@ function summaryOf(entry: AnyLedgerEntry): string {
     case 'pair-parted/1':
       return `Pair ${subject} parted on ${entry.body.on}: ${entry.body.reason}`;
     case 'run-recorded/1':
+    case 'run-recorded/2':
       return `Calibration ${subject} of pair ${entry.body.pair} on ${entry.body.calibratedOn} entered.`;
     case 'calibration-approved/1':
       return `Calibration ${subject} approved.${entry.body.note === undefined ? '' : ` ${entry.body.note}`}`;

@@ -2,18 +2,13 @@
 
 import type { LookupAnswer, LookupQuery } from '../contract/lookup.ts';
 import { readPositiveQuantity } from '../contract/quantity.ts';
-import { judgeAcceptance } from '../domain/calibration/acceptance.ts';
-import { fitCalibration } from '../domain/calibration/fit-calibration.ts';
-import { calibrationLevels } from '../domain/calibration/levels.ts';
-import { fittedPoints, type RunSheet, type SetQuantity } from '../domain/calibration/run-sheet.ts';
+import type { RunSheet } from '../domain/calibration/run-sheet.ts';
 import type { PlantDay } from '../domain/dates/plant-day.ts';
 import { lookUpForce } from '../domain/lookup/look-up-force.ts';
 import { lookUpReading } from '../domain/lookup/look-up-reading.ts';
 import type { LookupBasis, LookupTarget } from '../domain/lookup/lookup-basis.ts';
 import type { LookupResult } from '../domain/lookup/lookup-result.ts';
-import { stepOfReadings } from '../domain/lookup/readable-reading.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
-import type { Degree } from '../domain/regression/fit-polynomial.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
 import { columnFor, jackingForce, stressCeiling } from '../domain/strand/jacking-force.ts';
 import { findStrand } from '../domain/strand/strand-table.ts';
@@ -21,9 +16,11 @@ import { force } from '../domain/units/force.ts';
 import { parseNumber } from '../domain/units/number.ts';
 import { pressure } from '../domain/units/pressure.ts';
 import { convert } from '../domain/units/quantity.ts';
+import { parseTemperature } from '../domain/units/temperature.ts';
 import { findPair } from './find-record.ts';
 import { type PairBasis, pairBasis } from './pair-basis.ts';
 import type { Plant } from './plant.ts';
+import { type SheetFitOptions, sheetBasis } from './sheet-basis.ts';
 
 /** A named person who lets a withheld reading be shown. */
 export type Released = { readonly name: string } | null;
@@ -63,25 +60,11 @@ export function lookUpSheet(
   sheet: RunSheet,
   rules: RuleProfile,
   query: LookupQuery,
-  options: { readonly degree: Degree | 'auto'; readonly set?: SetQuantity | undefined; readonly today: PlantDay },
+  options: SheetFitOptions & { readonly today: PlantDay },
 ): Outcome<LookupAnswer> {
-  const fit = fitCalibration(sheet, options);
-  if (!fit.ok) return fit;
-  const { curve } = fit.value;
-  const basis: LookupBasis = {
-    curve,
-    jack: null,
-    gauge: null,
-    certificate: null,
-    standing: null,
-    parted: false,
-    onHold: false,
-    besides: [],
-    acceptance: judgeAcceptance(sheet, curve, calibrationLevels(sheet, curve, {}), rules, {}),
-    step: { value: stepOfReadings(fittedPoints(sheet)), unit: sheet.units.reading },
-    rules,
-  };
-  const result = answerQuery(basis, query, null);
+  const basis = sheetBasis(sheet, rules, options);
+  if (!basis.ok) return basis;
+  const result = answerQuery(basis.value, query, null);
   if (!result.ok) return result;
   return succeed({
     ...answerOf(result.value, query.on ?? options.today),
@@ -95,6 +78,9 @@ export function lookUpSheet(
 }
 
 function answerQuery(basis: LookupBasis, query: LookupQuery, released: Released): Outcome<LookupResult> {
+  const temperature = readTemperature(query.temperature);
+  if (!temperature.ok) return temperature;
+  const options = { released, temperatureCelsius: temperature.value };
   if (query.reading !== undefined) {
     if (query.force !== undefined || query.strand !== undefined) {
       return fail('usage', 'Ask for a force or for a reading, not for both.', { where: 'reading' });
@@ -102,10 +88,10 @@ function answerQuery(basis: LookupBasis, query: LookupQuery, released: Released)
     const reading = readPositiveQuantity(pressure, query.reading, 'reading');
     if (!reading.ok) return reading;
     const unit = basis.curve?.units.force ?? 'kN';
-    return succeed(lookUpForce(basis, reading.value, { unit, released }));
+    return succeed(lookUpForce(basis, reading.value, { unit, ...options }));
   }
   const target = readTarget(basis, query);
-  return target.ok ? succeed(lookUpReading(basis, target.value, { released })) : target;
+  return target.ok ? succeed(lookUpReading(basis, target.value, options)) : target;
 }
 
 function readTarget(basis: LookupBasis, query: LookupQuery): Outcome<LookupTarget> {
@@ -149,11 +135,23 @@ function readTarget(basis: LookupBasis, query: LookupQuery): Outcome<LookupTarge
   });
 }
 
-function answerOf(result: LookupResult, asOf: PlantDay) {
-  return { ...result, asOf, warnings: [...result.warnings] };
+/** Answers the temperature at work in degrees Celsius; undefined where none was given. */
+export function readTemperature(input: string | undefined): Outcome<number | undefined> {
+  return input === undefined ? succeed(undefined) : parseTemperature(input, 'temperature');
 }
 
-function calibrationOf(current: PairBasis['current']): LookupAnswer['calibration'] {
+function answerOf(result: LookupResult, asOf: PlantDay) {
+  const { uncertainty, warnings } = result;
+  return {
+    ...result,
+    uncertainty: uncertainty === null ? null : { ...uncertainty, contributions: [...uncertainty.contributions] },
+    asOf,
+    warnings: [...warnings],
+  };
+}
+
+/** Answers the calibration in force as every look-up shows it. */
+export function calibrationOf(current: PairBasis['current']): LookupAnswer['calibration'] {
   if (current === null) return null;
   return {
     number: current.record.number,

@@ -46,7 +46,7 @@ export async function openNewPlant(
       {
         at,
         actor: programActor,
-        kind: 'rules-set/1',
+        kind: 'rules-set/2',
         subject: plant.state.rules.name,
         body: { profile: plant.state.rules, reason: 'the profile a new ledger starts with' },
       },

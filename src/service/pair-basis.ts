@@ -1,14 +1,17 @@
 // What a pair stands on at a day: its calibration in force, the one before, its standing, and the basis of look-ups.
 
+import type { CalibrationLevel } from '../domain/calibration/levels.ts';
 import { type PlantDay, plantDayAt } from '../domain/dates/plant-day.ts';
 import { changeBetweenCalibrations } from '../domain/drift/between-calibrations.ts';
 import type { Certificate } from '../domain/equipment/equipment.ts';
+import { readableStep } from '../domain/equipment/readable-step.ts';
+import { warningsOfFirstUse } from '../domain/lookup/first-use.ts';
 import { warningsOfStanding } from '../domain/lookup/judge-target.ts';
 import type { LookupBasis } from '../domain/lookup/lookup-basis.ts';
-import { readableStep } from '../domain/lookup/readable-reading.ts';
 import { judgeStanding, type StandingJudgement } from '../domain/lookup/standing.ts';
 import { type Warning, warn } from '../domain/lookup/warning.ts';
 import { type Outcome, succeed } from '../domain/problem.ts';
+import type { RuleProfile } from '../domain/rules/rule-profile.ts';
 import type { CalibrationRecord, PairRecord } from '../ledger/plant-state.ts';
 import { judgeCurve, partsOf } from './judge-calibration.ts';
 import type { Plant } from './plant.ts';
@@ -81,10 +84,16 @@ function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: Pla
   const parts = partsOf(plant.state, { pair: pair.tag, loadCell: null, day: null });
   if (!parts.ok) return parts;
   const standing = standingOf(plant, record, on);
-  const latest = approvedCalibrations(plant, record, on)[0];
+  const approved = approvedCalibrations(plant, record, on);
+  const [latest] = approved;
+  const { rules } = plant.state;
   const judged = latest === undefined ? null : judgeCurve(plant, latest);
   if (judged !== null && !judged.ok) return judged;
   const certificate = judged?.value.parts.certificate ?? null;
+  const firstUse =
+    latest === undefined
+      ? []
+      : warningsOfFirstUse({ calibratedOn: latest.calibratedOn, firstUseOn: latest.sheet.firstUseOn }, on, rules);
   return succeed({
     standing,
     current: latest === undefined ? null : { record: latest, certificate },
@@ -93,15 +102,28 @@ function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: Pla
       jack: parts.value.jack,
       gauge: parts.value.gauge,
       certificate,
+      budget: {
+        cellResolution: judged?.value.parts.cell?.resolution ?? null,
+        reversibilityPercent: usedFallingPercent(judged?.value.judged.levels ?? [], rules),
+        driftPercent: latestChange(plant, approved)?.changePercent ?? null,
+        calibratedAtCelsius: latest?.sheet.temperatureCelsius ?? null,
+      },
       standing,
       parted: pair.parted !== undefined && pair.parted.on <= on,
       onHold: record.hold !== null,
-      acceptance: judged?.value.acceptance ?? [],
-      besides: [...warningsOfClock(plant, today), ...ofAnotherDay.value],
+      acceptance: judged?.value.judged.acceptance ?? [],
+      besides: [...warningsOfClock(plant, today), ...ofAnotherDay.value, ...firstUse],
       step: readableStep(parts.value.gauge),
-      rules: plant.state.rules,
+      rules,
     },
   });
+}
+
+/** The largest difference between falling and rising series, in % of force, where the rules say readings are used falling. */
+export function usedFallingPercent(levels: readonly CalibrationLevel[], rules: RuleProfile): number | null {
+  if (rules.fallingUse?.value !== 1) return null;
+  const found = levels.flatMap(({ reversibilityPercent: each }) => (each === null ? [] : [Math.abs(each)]));
+  return found.length === 0 ? null : Math.max(...found);
 }
 
 /**

@@ -32,7 +32,7 @@ export function recordRun(
       if (!checked.ok) return checked;
       const { sheet, degree, degreeReason } = submission;
       const body = { ...checked.value, sheet, degree, ...(degreeReason === undefined ? {} : { degreeReason }) };
-      return succeed([{ at, actor: by.actor.id, kind: 'run-recorded/1', subject: nextNumber(plant.state), body }]);
+      return succeed([{ at, actor: by.actor.id, kind: 'run-recorded/2', subject: nextNumber(plant.state), body }]);
     },
     answer: (number) => findCalibration(plant.state, number),
   });

@@ -38,7 +38,7 @@ export function registerEquipment(
         {
           at,
           actor: by.actor.id,
-          kind: 'equipment-registered/1',
+          kind: 'equipment-registered/2',
           subject: input.tag,
           body: { equipment: equipment.value },
         },
@@ -57,7 +57,15 @@ export function readEquipment(input: EquipmentInput): Outcome<Equipment> {
       return succeed({ kind: 'pump', ...base });
     case 'load-cell': {
       const capacity = readPositiveQuantity(force, input.capacity, 'capacity');
-      return capacity.ok ? succeed({ kind: 'load-cell', ...base, capacity: capacity.value }) : capacity;
+      if (!capacity.ok) return capacity;
+      const resolution = readOptional(force, input.resolution, 'resolution');
+      if (!resolution.ok) return resolution;
+      return succeed({
+        kind: 'load-cell',
+        ...base,
+        capacity: capacity.value,
+        ...(resolution.value === null ? {} : { resolution: resolution.value }),
+      });
     }
     case 'jack': {
       const ratedForce = readPositiveQuantity(force, input.ratedForce, 'ratedForce');
@@ -97,6 +105,7 @@ export function readEquipment(input: EquipmentInput): Outcome<Equipment> {
         graduation: graduation.value,
         ...(input.accuracyClass === undefined ? {} : { accuracyClass: input.accuracyClass }),
         ...(diameter.value === null ? {} : { dialDiameter: diameter.value }),
+        ...(input.readablePart === undefined ? {} : { readablePart: input.readablePart }),
       });
     }
   }

@@ -5,7 +5,7 @@ import type { CalibrationAnswer, calibrationLine } from '../contract/calibration
 import { type Outcome, succeed } from '../domain/problem.ts';
 import type { CalibrationRecord } from '../ledger/plant-state.ts';
 import { writeFit } from './fit-sheet.ts';
-import { judgeCalibration } from './judge-calibration.ts';
+import { calibrationParts, judgeCalibration } from './judge-calibration.ts';
 import type { Plant } from './plant.ts';
 
 export type CalibrationLine = z.infer<typeof calibrationLine>;
@@ -36,17 +36,17 @@ export function listCalibrations(plant: Plant, status: CalibrationRecord['status
 
 /** Answers one calibration with its fit, judgement and review hash. Problems: those of the fit. */
 export function showCalibration(plant: Plant, record: CalibrationRecord): Outcome<CalibrationAnswer> {
-  const judged = judgeCalibration(plant, record);
-  if (!judged.ok) return judged;
-  const { fit, certificate, dueDate, reviewHash, needsNote } = judged.value;
+  const shown = judgeCalibration(plant, record);
+  if (!shown.ok) return shown;
+  const { fit, judged, checks, parts, dueDate, reviewHash, needsNote } = shown.value;
   const { cycles, ...sheet } = record.sheet;
   return succeed({
     ...calibrationLineOf(record),
     sheet: { ...sheet, cycles: cycles.map((cycle) => ({ ...cycle, points: [...cycle.points] })) },
     degree: record.degree,
     degreeReason: record.degreeReason ?? null,
-    fit: writeFit(fit, judged.value),
-    certificate,
+    fit: writeFit(fit, judged, { checks, rules: plant.state.rules, parts: calibrationParts(parts), pair: record.pair }),
+    certificate: parts.certificate,
     dueDate,
     reviewHash,
     approvalNeedsNote: needsNote,

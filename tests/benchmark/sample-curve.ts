@@ -42,6 +42,7 @@ export function lookupBasis(): LookupBasis {
       display: 'dial',
       fullScale: { value: 10000, unit: 'psi' },
       graduation: { value: 100, unit: 'psi' },
+      accuracyClass: 'ASME B40.100 grade 1A',
     },
     certificate: {
       number: 'K-1',
@@ -52,6 +53,12 @@ export function lookupBasis(): LookupBasis {
       validUntil: '2027-01-01',
       expandedUncertaintyPercent: 0.24,
       coverageFactor: 2,
+    },
+    budget: {
+      cellResolution: { value: 0.01, unit: 'kip' },
+      reversibilityPercent: null,
+      driftPercent: 0.4,
+      calibratedAtCelsius: 20,
     },
     standing: judgeStanding(
       {

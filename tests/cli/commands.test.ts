@@ -2,6 +2,7 @@ import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { equipmentFile } from '../../src/contract/equipment-file.ts';
+import { fitAnswer } from '../../src/contract/fit.ts';
 import { lookupAnswer } from '../../src/contract/lookup.ts';
 import { dueAnswer } from '../../src/contract/plant.ts';
 import { type CommandResult, root, runCommand, temporaryFolder } from './run-command.ts';
@@ -211,6 +212,47 @@ describe('jackledger fit', () => {
     const fit = await run('fit', file('large.csv', 'x'.repeat(50_000_000)), '--json');
     expect(fit.exitCode).toBe(1);
     expect(fit.json()).toMatchObject({ problem: { code: 'body-too-large' } });
+  });
+
+  it('judges by a shipped profile when asked, and by the plant without', async () => {
+    const sheet = file('line.csv', line(145));
+    const machine = await run('fit', sheet, '--rules', 'testing-machine-class-2', '--json');
+    expect(machine.json()).toMatchObject({ rules: { name: 'testing-machine-class-2' } });
+    const rules = (answer: typeof machine) => fitAnswer.parse(answer.json()).acceptance.map(({ rule }) => rule);
+    expect(rules(machine)).toContain('reversibility');
+    expect(rules(await run('fit', sheet, '--json'))).not.toContain('reversibility');
+    const unknown = await run('fit', sheet, '--rules', 'the-old-ones', '--json');
+    expect(unknown.exitCode).toBe(1);
+    expect(unknown.json()).toMatchObject({
+      problem: { code: 'field-invalid', where: '--rules', given: 'the-old-ones' },
+    });
+  });
+
+  it('reports what was judged by what, and every figure under its unit', async () => {
+    const sheet = 'calibrations/sample-plant/run-sheets/P-01_2026-04-14.csv';
+    const report = (await run('fit', sheet)).output;
+    for (const part of [
+      /^Verdict: CONDITIONAL PASS$/m,
+      /^Jack +J-01, nominal piston area 7.22 in2$/m,
+      /^Load cell +LC-1, certificate Q26-0109, traceable to /m,
+      /^a1 +142\.3636364 +0\.096 +psi\/kip$/m,
+      /^Residual standard deviation s = 7\.556 psi, 28 degrees of freedom/m,
+      /^Lack of fit F = 2\.295 with 8 and 20 degrees of freedom, p = 0\.063/m,
+      /^ +25 +3566\.67 +3 +3550\.00 +3575\.00 +3575\.00 +3567\.42 +0\.971$/m,
+      /^Held: class 1 from 40 to 50 kip; /m,
+      /^force, kip +u load cell certificate +u gauge resolution +u scatter and fit +u /m,
+      /do not replace the project specification/,
+    ]) {
+      expect(report).toMatch(part);
+    }
+    for (const text of report.split('\n')) expect(text).not.toMatch(/NaN|undefined|Infinity|null/);
+  });
+
+  it('says of a bare sheet what is not in its figures', async () => {
+    const report = (await run('fit', file('line.csv', line(145)))).output;
+    expect(report).toContain('Load cell      not known: its uncertainty is not in the figures below');
+    expect(report).toContain('Calibrated on  day not given');
+    expect(report).toContain('Gauge          not known; readings written to steps of');
   });
 
   it('refuses a degree it does not fit', async () => {

@@ -104,7 +104,7 @@ describe('the page of a pair', () => {
     const page = pairPageAnswer.parse((await app.inject('/api/pairs/P-1')).json());
     expect(page.current).toBe('C-0001');
     expect(page.certificate?.number).toBe('K-1');
-    expect(page.calibrations[0]?.fit.verdict).toBe('pass');
+    expect(page.calibrations[0]?.fit.verdict).toBe('conditional-pass');
     expect(page.entries.map(({ kind }) => kind)).toEqual(['calibration-approved/1', 'run-recorded/1', 'pair-formed/1']);
   });
 

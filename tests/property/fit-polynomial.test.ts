@@ -1,9 +1,9 @@
 // Laws of a least-squares fit: what must not change, and how it changes, when the points are written another way.
 
 import fc from 'fast-check';
-import { describe, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { type Degree, fitPolynomial, type Point } from '../../src/domain/regression/fit-polynomial.ts';
-import { predict } from '../../src/domain/regression/predict.ts';
+import { predict, standardErrorOfPrediction } from '../../src/domain/regression/predict.ts';
 import { expectDigits } from '../expect-digits.ts';
 import { outcomeValue } from '../outcome-value.ts';
 
@@ -59,8 +59,14 @@ describe('a fit', () => {
           because,
         });
         expectDigits(after.residualStandardDeviation, { certified: before.residualStandardDeviation, digits, because });
-        for (const [index, { fitted }] of after.points.entries()) {
+        expectDigits(after.standardErrors[1] ?? Number.NaN, {
+          certified: before.standardErrors[1] ?? Number.NaN,
+          digits,
+          because,
+        });
+        for (const [index, { fitted, leverage }] of after.points.entries()) {
           expectDigits(fitted, { certified: before.points[index]?.fitted ?? Number.NaN, digits, because });
+          expectDigits(leverage, { certified: before.points[index]?.leverage ?? Number.NaN, digits, because });
         }
       }),
     );
@@ -111,6 +117,72 @@ describe('a fit', () => {
             because: 'thirty residuals of some tens, each exact to about 1e-12 of readings of thousands',
           });
         }
+      }),
+    );
+  });
+
+  it('scales its covariance with the square of y and with the powers of x', () => {
+    const factor = fc.double({ min: 1e-3, max: 1e3, noNaN: true });
+    fc.assert(
+      fc.property(scatteredPoints, anyDegree, factor, factor, (points, degree, ofX, ofY) => {
+        const before = outcomeValue(fitPolynomial(points, degree));
+        const after = outcomeValue(
+          fitPolynomial(
+            points.map(({ x, y }) => ({ x: x * ofX, y: y * ofY })),
+            degree,
+          ),
+        );
+        for (const [i, row] of after.covariance.entries()) {
+          for (const [j, value] of row.entries()) {
+            expectDigits(value, {
+              certified: ((before.covariance[i]?.[j] ?? Number.NaN) * ofY ** 2) / ofX ** (i + j),
+              digits: 7,
+              because: 'the same, less two digits for entries off the diagonal, whose terms may cancel',
+            });
+          }
+        }
+      }),
+    );
+  });
+
+  it('has the covariance that carries its coefficients to the standard error of the curve', () => {
+    fc.assert(
+      fc.property(scatteredPoints, fc.double({ min: 0, max: 1, noNaN: true }), (points, part) => {
+        const fit = outcomeValue(fitPolynomial(points, 1));
+        const x = fit.xRange.low + part * (fit.xRange.high - fit.xRange.low);
+        const [[ofIntercept = 0, both = 0] = [], [, ofSlope = 0] = []] = fit.covariance;
+        const curve = standardErrorOfPrediction(fit, x, 'mean-response') ** 2;
+        expectDigits(ofIntercept + 2 * x * both + x * x * ofSlope, { certified: curve, digits: 8, because });
+      }),
+    );
+  });
+
+  it('gives for each point what a fit without it gives: its deleted residual and how far the curve moves', () => {
+    fc.assert(
+      fc.property(scatteredPoints, anyDegree, fc.nat(), (points, degree, key) => {
+        const fit = outcomeValue(fitPolynomial(points, degree));
+        const index = key % points.length;
+        const point = fit.points[index];
+        // A point the others hardly hold, or one almost on the curve, has nothing but rounding to compare.
+        fc.pre(point !== undefined && point.leverage < 0.9 && Math.abs(point.studentized ?? 0) > 0.05);
+        const without = outcomeValue(
+          fitPolynomial(
+            points.filter((_, other) => other !== index),
+            degree,
+          ),
+        );
+        const missed = point.y - predict(without, point.x);
+        const expected = missed / standardErrorOfPrediction(without, point.x, 'observation');
+        const refit = {
+          digits: 6,
+          because:
+            'differences of two fits of some thousands that may be a thousandth of them, each good to nine digits',
+        };
+        expectDigits(point.deletedStudentized ?? Number.NaN, { certified: expected, ...refit });
+        const moved = points.reduce((sum, { x }) => sum + (predict(fit, x) - predict(without, x)) ** 2, 0);
+        const distance = moved / ((degree + 1) * fit.residualStandardDeviation ** 2);
+        expectDigits(point.cooksDistance ?? Number.NaN, { certified: distance, ...refit });
+        expect(Math.sign(point.deletedStudentized ?? 0)).toBe(Math.sign(point.residual));
       }),
     );
   });

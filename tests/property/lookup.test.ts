@@ -5,10 +5,10 @@ import { describe, expect, it } from 'vitest';
 import { fitCalibration } from '../../src/domain/calibration/fit-calibration.ts';
 import type { RunSheet } from '../../src/domain/calibration/run-sheet.ts';
 import type { Gauge } from '../../src/domain/equipment/equipment.ts';
+import { readableStep } from '../../src/domain/equipment/readable-step.ts';
 import { lookUpForce } from '../../src/domain/lookup/look-up-force.ts';
 import { lookUpReading } from '../../src/domain/lookup/look-up-reading.ts';
 import type { LookupBasis } from '../../src/domain/lookup/lookup-basis.ts';
-import { readableStep } from '../../src/domain/lookup/readable-reading.ts';
 import { twelveMonthsTwoPercent } from '../../src/domain/rules/twelve-months-two-percent.ts';
 import { type ForceUnit, force } from '../../src/domain/units/force.ts';
 import { type PressureUnit, pressure } from '../../src/domain/units/pressure.ts';
@@ -65,6 +65,7 @@ const anyBasis = fc
       jack: null,
       gauge,
       certificate: null,
+      budget: { cellResolution: null, reversibilityPercent: null, driftPercent: null, calibratedAtCelsius: null },
       standing: null,
       parted: false,
       onHold: false,

@@ -1,14 +1,15 @@
 // jackledger fit: a run sheet to its curve, residuals, levels, checks and acceptance.
 
-import type { FitAnswer } from '../../contract/fit.ts';
 import { readRunSheet } from '../../contract/read-run-sheet.ts';
 import { fail, type Outcome, succeed } from '../../domain/problem.ts';
-import { fitSheet } from '../../service/fit-sheet.ts';
+import { findProfile } from '../../service/find-profile.ts';
+import { fitContext, fitSheet } from '../../service/fit-sheet.ts';
 import { type Command, readArguments, writeJson } from '../command.ts';
 import { exitCodes } from '../exit-code.ts';
-import { fixed, significant, writeTable } from '../write-table.ts';
+import { writeFitText } from '../write-fit-text.ts';
 
-const usage = 'jackledger fit SHEET [--degree 1|2|3|auto] [--set force|reading] [--ledger FILE] [--strict] [--json]';
+const usage =
+  'jackledger fit SHEET [--degree 1|2|3|auto] [--set force|reading] [--rules NAME] [--ledger FILE] [--strict] [--json]';
 
 export const fitCommand: Command = {
   name: 'fit',
@@ -21,6 +22,7 @@ export const fitCommand: Command = {
       {
         degree: { type: 'string' },
         set: { type: 'string' },
+        rules: { type: 'string' },
         ledger: { type: 'string' },
         strict: { type: 'boolean' },
         json: { type: 'boolean' },
@@ -31,6 +33,8 @@ export const fitCommand: Command = {
     const { values, positionals } = read.value;
     const options = readFitOptions(values);
     if (!options.ok) return options;
+    const profile = values.rules === undefined ? null : findProfile(values.rules, '--rules');
+    if (profile !== null && !profile.ok) return profile;
     const text = context.readFile(positionals[0] ?? '');
     if (!text.ok) return text;
     const sheet = readRunSheet(text.value);
@@ -38,12 +42,12 @@ export const fitCommand: Command = {
     const opened = await context.openPlant(values.ledger, 'read');
     if (!opened.ok) return opened;
     const { plant, close } = opened.value;
-    const today = plant.today();
-    const answer = fitSheet(sheet.value, plant.state.rules, options.value, { today });
+    const inPlant = fitContext(plant, sheet.value);
+    const answer = fitSheet(sheet.value, options.value, { ...inPlant, rules: profile?.value ?? inPlant.rules });
     await close();
     if (!answer.ok) return answer;
     if (values.json) writeJson(context, answer.value);
-    else context.write(writeFitText(answer.value));
+    else context.write(writeFitText(answer.value, { ...sheet.value, file: positionals[0] ?? '' }));
     return succeed(values.strict && answer.value.verdict !== 'pass' ? exitCodes.caution : exitCodes.done);
   },
 };
@@ -71,77 +75,4 @@ export function readFitOptions(values: {
     });
   }
   return succeed({ degree: degrees[degree as keyof typeof degrees], set });
-}
-
-function writeFitText({ units, curve, degrees, residuals, levels, checks, acceptance, verdict }: FitAnswer): string {
-  const [of, on] = curve.response === 'reading' ? (['reading', 'force'] as const) : (['force', 'reading'] as const);
-  const terms = curve.coefficients.map((value, power) => {
-    const error = significant(curve.standardErrors[power] ?? 0, 2);
-    const name = power === 0 ? 'constant' : power === 1 ? `per ${units[on]}` : `per ${units[on]}^${power}`;
-    return [name, significant(value, 10), error];
-  });
-  const right = (title: string) => ({ title, align: 'right' as const });
-  const left = (title: string) => ({ title, align: 'left' as const });
-  const parts = [
-    `Verdict: ${verdict}\n`,
-    `Curve of ${of} (${units[of]}) on ${on} (${units[on]}), degree ${curve.degree}`,
-    writeTable([left('term'), right(`coefficient, ${units[of]}`), right('standard error')], terms),
-    `Residual standard deviation ${significant(curve.residualStandardDeviation, 4)} ${units[of]}, ${curve.degreesOfFreedom} degrees of freedom, R2 ${curve.rSquared.toFixed(7)}`,
-    `Calibrated range ${significant(curve.forceRange.low, 6)} to ${significant(curve.forceRange.high, 6)} ${units.force}, ${significant(curve.readingRange.low, 6)} to ${significant(curve.readingRange.high, 6)} ${units.reading}\n`,
-    'Degrees compared (F of the last term; raised only while it is significant at 5 %)',
-    writeTable(
-      [right('degree'), right(`residual sd, ${units[of]}`), right('F'), right('p'), left('rises strictly')],
-      degrees.map((row) => [
-        String(row.degree),
-        significant(row.residualStandardDeviation, 4),
-        row.fStatistic === null ? '-' : significant(row.fStatistic, 4),
-        row.pValue === null ? '-' : row.pValue.toPrecision(2),
-        row.strictlyIncreasing ? 'yes' : 'no',
-      ]),
-    ),
-    'Levels',
-    writeTable(
-      [
-        right(`force, ${units.force}`),
-        right(`reading, ${units.reading}`),
-        right('n'),
-        right('accuracy, %'),
-        right('repeatability, %'),
-        right('reversibility, %'),
-      ],
-      levels.map((level) => [
-        significant(level.force, 5),
-        significant(level.reading, 5),
-        String(level.count),
-        fixed(level.accuracyErrorPercent, 2),
-        fixed(level.repeatabilityPercent, 2),
-        fixed(level.reversibilityPercent, 2),
-      ]),
-    ),
-    'Residuals (observed less fitted)',
-    writeTable(
-      [
-        right('cycle'),
-        right('row'),
-        right(`force, ${units.force}`),
-        right(`reading, ${units.reading}`),
-        right(`residual, ${units[of]}`),
-        right('studentized'),
-      ],
-      residuals.map((row) => [
-        String(row.cycle + 1),
-        String(row.row + 1),
-        String(row.force),
-        String(row.reading),
-        significant(row.residual, 3),
-        fixed(row.studentized, 2),
-      ]),
-    ),
-    'Acceptance',
-    ...acceptance.map((result) => `  ${result.verdict.padEnd(11)} ${result.message} (${result.basis})`),
-    '',
-    checks.length === 0 ? 'Nothing in the sheet looks wrong.' : 'Look at:',
-    ...checks.map((check) => `  ${check.weight.padEnd(6)} ${check.message}`),
-  ];
-  return `${parts.join('\n')}\n`;
 }

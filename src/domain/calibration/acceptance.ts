@@ -1,35 +1,19 @@
 // The verdict on a calibration against the limits of a rule profile.
-// The figures come from levels.ts; what merely looks wrong in the sheet is in entry-checks.ts.
+// The figures come from levels.ts, the shape of a result is in acceptance-result.ts; what merely looks wrong in the sheet
+// is in entry-checks.ts.
 
+import { daysBetween } from '../dates/plant-day.ts';
 import type { Certificate } from '../equipment/equipment.ts';
-import type { Limit, Provenance, RuleProfile } from '../rules/rule-profile.ts';
+import type { Limit, RuleProfile } from '../rules/rule-profile.ts';
 import type { AreaUnit } from '../units/area.ts';
 import type { Quantity } from '../units/quantity.ts';
 import { writeQuantity } from '../units/write-quantity.ts';
+import { type AcceptanceResult, type AcceptanceRule, withoutUncertainty, writeBasis } from './acceptance-result.ts';
 import type { Curve } from './curve.ts';
+import { judgeAccuracy } from './judge-accuracy.ts';
 import type { CalibrationLevel } from './levels.ts';
 import { fittedPoints, type RunSheet } from './run-sheet.ts';
-
-export type Verdict = 'pass' | 'conditional' | 'fail' | 'not-judged';
-export type AcceptanceRule =
-  | 'accuracy'
-  | 'repeatability'
-  | 'cycles'
-  | 'levels'
-  | 'certificate'
-  | 'loading'
-  | 'load-efficiency';
-
-export interface AcceptanceResult {
-  readonly rule: AcceptanceRule;
-  /** In %, a count or a ratio; null where there is nothing to judge. */
-  readonly value: number | null;
-  readonly limit: number;
-  readonly verdict: Verdict;
-  /** Where the limit comes from and how it is known. */
-  readonly basis: string;
-  readonly message: string;
-}
+import { type ZeroCheck, zeroChecks, zeroErrorPercent } from './zero-checks.ts';
 
 export interface AcceptanceContext {
   /** The load cell's certificate valid on the calibration day; null when there was none, left out when not known. */
@@ -39,12 +23,18 @@ export interface AcceptanceContext {
 }
 
 /**
- * Answers, rule by rule, whether a calibration holds the limits of a profile; a value equal to its limit passes.
- * Accuracy: the largest |q| of any level. Repeatability: the largest b. Cycles: those with rising points above zero.
- * Levels: how many different ones. Certificate: of the load cell, valid on the calibration day. Loading: the jack pushed the cell. Load efficiency: the level furthest outside its two limits, `conditional` at worst,
- * since a wrong area on paper does not make the curve wrong.
- * `not-judged` where there is nothing to judge: no level met twice, no load cell named, not said how it was loaded, no nominal area.
- * Source: the limits' own, named in `basis`; the quantities in levels.ts; simple acceptance after JCGM 106:2012 8.2.1.
+ * Answers, rule by rule, whether a calibration holds the limits of a profile; a value equal to its limit holds it.
+ * Accuracy: the |q| of the level judged worst, with the guard band w = guardFactor x U of that error: pass to limit - w,
+ * conditional pass to the limit, conditional fail to limit + w. Repeatability, reversibility, zero, resolution: the
+ * largest b, |v|, f0, a, by simple acceptance. Cycles: those with rising points above zero. Levels: how many different
+ * ones. Certificate: of the load cell, valid on the calibration day. Loading: the jack pushed the cell. Load efficiency:
+ * the level furthest outside its two limits, `conditional-pass` at worst, on condition that area, units, zero and
+ * loading were looked at, since a wrong area on paper does not make the curve wrong. First use: days from the
+ * calibration to it. Rules the profile does not have are left out.
+ * `not-judged` where there is nothing to judge: no level met twice, no falling points, no zero checked, no load cell
+ * named, not said how it was loaded, no nominal area, no day of first use.
+ * Source: the limits' own, named in `basis`; the quantities in levels.ts; JCGM 106:2012 8.2.1 and 8.3.2 and ILAC-G8:09/2019
+ * 4.2 (from memory) for simple and guarded acceptance.
  */
 export function judgeAcceptance(
   sheet: RunSheet,
@@ -56,74 +46,103 @@ export function judgeAcceptance(
   const unit = curve.response === 'reading' ? curve.units.force : curve.units.reading;
   const at = (level: CalibrationLevel): string => `at ${writeQuantity({ value: level.set, unit })}`;
   const cycles = new Set(fittedPoints(sheet).map(({ cycle }) => cycle)).size;
+  const zeros = zeroChecks(sheet, curve);
+  const largest = (
+    rule: AcceptanceRule,
+    limit: Limit | undefined,
+    figureOf: (level: CalibrationLevel) => number | null,
+    words: { readonly what: string; readonly missing: string },
+  ): readonly AcceptanceResult[] =>
+    limit === undefined ? [] : [judgeLargest(rule, largestOf(levels, figureOf, at), limit, words)];
   return [
-    judgeLargest('accuracy', levels, ({ accuracyErrorPercent }) => accuracyErrorPercent, {
-      limit: rules.accuracyPercent,
-      at,
-      what: 'deviation of a level from the curve',
-      missing: 'There is no level to judge.',
-    }),
-    judgeLargest('repeatability', levels, ({ repeatabilityPercent }) => repeatabilityPercent, {
-      limit: rules.repeatabilityPercent,
-      at,
-      what: 'spread of the cycles at one level',
+    judgeAccuracy(levels, rules, at),
+    ...largest('repeatability', rules.repeatabilityPercent, (level) => level.repeatabilityPercent, {
+      what: 'Largest spread of the cycles at one level',
       missing: 'No level was met more than once, so the repeatability is not known.',
+    }),
+    ...largest('reversibility', rules.reversibilityPercent, (level) => level.reversibilityPercent, {
+      what: 'Largest difference between falling and rising series',
+      missing: 'No level was met on falling pressure, so the reversibility is not known.',
+    }),
+    ...(rules.zeroPercent === undefined ? [] : [judgeZero(zeros, rules.zeroPercent)]),
+    ...largest('resolution', rules.resolutionPercent, (level) => level.resolutionPercent, {
+      what: 'Largest step of the gauge',
+      missing: 'The graduation of the gauge is not known, so the resolution is not judged.',
     }),
     judgeCount('cycles', cycles, rules.minimumCycles, 'cycles with rising points'),
     judgeCount('levels', levels.length, rules.minimumLevels, 'different levels'),
     judgeCertificate(rules.validCertificates, context.certificate),
     judgeLoading(rules.activeLoading, sheet.loading),
     judgeEfficiency(levels, rules, context, at),
+    ...(rules.firstUseDays === undefined ? [] : [judgeFirstUse(sheet, rules.firstUseDays)]),
   ];
 }
 
-/** Answers the one word for all rules: the worst of them. `not-judged` rules do not count, unless there is no other. */
-export function overallVerdict(results: readonly AcceptanceResult[]): Verdict {
-  for (const verdict of ['fail', 'conditional', 'pass'] as const) {
-    if (results.some((result) => result.verdict === verdict)) return verdict;
-  }
-  return 'not-judged';
+const percent = (value: number): string => writeQuantity({ value, unit: '%' });
+
+interface Largest {
+  readonly size: number;
+  /** Where it was found, in words. */
+  readonly at: string;
 }
 
-const provenanceWords: Readonly<Record<Provenance, string>> = {
-  read: 'read in the document or a reproduction of it',
-  memory: 'from memory',
-  computed: 'computed from exact values',
-  practice: 'common practice, no source',
-  house: 'house rule',
-};
-
-/** Where a limit comes from and how it is known, in words. */
-export function writeBasis(limit: Limit): string {
-  return `${limit.source} (${provenanceWords[limit.provenance]})`;
+function largestOf(
+  levels: readonly CalibrationLevel[],
+  figureOf: (level: CalibrationLevel) => number | null,
+  at: (level: CalibrationLevel) => string,
+): Largest | null {
+  let worst: Largest | null = null;
+  for (const level of levels) {
+    const value = figureOf(level);
+    if (value !== null && (worst === null || Math.abs(value) > worst.size))
+      worst = { size: Math.abs(value), at: at(level) };
+  }
+  return worst;
 }
 
 function judgeLargest(
   rule: AcceptanceRule,
-  levels: readonly CalibrationLevel[],
-  figureOf: (level: CalibrationLevel) => number | null,
-  words: {
-    readonly limit: Limit;
-    readonly at: (level: CalibrationLevel) => string;
-    readonly what: string;
-    readonly missing: string;
-  },
+  worst: Largest | null,
+  limit: Limit,
+  { what, missing }: { readonly what: string; readonly missing: string },
 ): AcceptanceResult {
-  const { limit, at, what, missing } = words;
-  const judged = { rule, limit: limit.value, basis: writeBasis(limit) };
-  let worst: { readonly level: CalibrationLevel; readonly size: number } | null = null;
-  for (const level of levels) {
-    const value = figureOf(level);
-    if (value !== null && (worst === null || Math.abs(value) > worst.size)) worst = { level, size: Math.abs(value) };
-  }
+  const judged = { rule, limit: limit.value, ...withoutUncertainty, basis: writeBasis(limit) };
   if (worst === null) return { ...judged, value: null, verdict: 'not-judged', message: missing };
-  const figure = `${writeQuantity({ value: worst.size, unit: '%' })} of force ${at(worst.level)}`;
   return {
     ...judged,
     value: worst.size,
     verdict: worst.size <= limit.value ? 'pass' : 'fail',
-    message: `Largest ${what}: ${figure}; the limit is ${limit.value} %.`,
+    message: `${what}: ${percent(worst.size)} of force ${worst.at}; the limit is ${limit.value} %.`,
   };
+}
+
+function judgeZero(zeros: readonly ZeroCheck[], limit: Limit): AcceptanceResult {
+  const size = zeroErrorPercent(zeros);
+  const worst = zeros.find(({ percent: each }) => Math.abs(each) === size);
+  const judged = { rule: 'zero', limit: limit.value, ...withoutUncertainty, basis: writeBasis(limit) } as const;
+  if (size === null || worst === undefined) {
+    return { ...judged, value: null, verdict: 'not-judged', message: 'The sheet has no point at zero force.' };
+  }
+  return {
+    ...judged,
+    value: size,
+    verdict: size <= limit.value ? 'pass' : 'fail',
+    message: `Largest reading at zero force: ${percent(size)} of the calibrated maximum, in cycle ${worst.cycle + 1}; the limit is ${limit.value} %.`,
+  };
+}
+
+function judgeFirstUse({ calibratedOn, firstUseOn }: RunSheet, limit: Limit): AcceptanceResult {
+  const judged = { rule: 'first-use', limit: limit.value, ...withoutUncertainty, basis: writeBasis(limit) } as const;
+  if (calibratedOn === undefined || firstUseOn === undefined) {
+    const message = `The rules ask for a calibration at most ${limit.value} days before first use; the day of first use is not given.`;
+    return { ...judged, value: null, verdict: 'not-judged', message };
+  }
+  const days = daysBetween(calibratedOn, firstUseOn);
+  const when =
+    days < 0
+      ? `First use on ${firstUseOn} lies before the calibration on ${calibratedOn}.`
+      : `Calibrated ${days} days before first use on ${firstUseOn}; at most ${limit.value} are allowed.`;
+  return { ...judged, value: days, verdict: days >= 0 && days <= limit.value ? 'pass' : 'fail', message: when };
 }
 
 function judgeCount(rule: AcceptanceRule, count: number, limit: Limit, what: string): AcceptanceResult {
@@ -131,6 +150,7 @@ function judgeCount(rule: AcceptanceRule, count: number, limit: Limit, what: str
     rule,
     value: count,
     limit: limit.value,
+    ...withoutUncertainty,
     verdict: count >= limit.value ? 'pass' : 'fail',
     basis: writeBasis(limit),
     message: `The sheet has ${count} ${what}; at least ${limit.value} are needed.`,
@@ -138,7 +158,7 @@ function judgeCount(rule: AcceptanceRule, count: number, limit: Limit, what: str
 }
 
 function judgeCertificate(limit: Limit, certificate: Certificate | null | undefined): AcceptanceResult {
-  const judged = { rule: 'certificate', limit: limit.value, basis: writeBasis(limit) } as const;
+  const judged = { rule: 'certificate', limit: limit.value, ...withoutUncertainty, basis: writeBasis(limit) } as const;
   if (certificate === undefined) {
     return {
       ...judged,
@@ -157,7 +177,7 @@ function judgeCertificate(limit: Limit, certificate: Certificate | null | undefi
 }
 
 function judgeLoading(limit: Limit, loading: RunSheet['loading']): AcceptanceResult {
-  const judged = { rule: 'loading', limit: limit.value, basis: writeBasis(limit) } as const;
+  const judged = { rule: 'loading', limit: limit.value, ...withoutUncertainty, basis: writeBasis(limit) } as const;
   if (loading === undefined) {
     return { ...judged, value: null, verdict: 'not-judged', message: 'The sheet does not say what pushed what.' };
   }
@@ -180,7 +200,12 @@ function judgeEfficiency(
     if (value !== null && (worst === null || beyond(value) > beyond(worst.value))) worst = { level, value };
   }
   const limit = worst !== null && worst.value - high.value > low.value - worst.value ? high : low;
-  const judged = { rule: 'load-efficiency', limit: limit.value, basis: writeBasis(limit) } as const;
+  const judged = {
+    rule: 'load-efficiency',
+    limit: limit.value,
+    ...withoutUncertainty,
+    basis: writeBasis(limit),
+  } as const;
   if (worst === null) {
     const message =
       pistonArea === undefined
@@ -193,7 +218,7 @@ function judgeEfficiency(
   return {
     ...judged,
     value: worst.value,
-    verdict: holds ? 'pass' : 'conditional',
+    verdict: holds ? 'pass' : 'conditional-pass',
     message: `Load efficiency ${Number(worst.value.toPrecision(4))} ${at(worst.level)}; ${low.value} to ${high.value} is expected.${advice}`,
   };
 }

@@ -73,7 +73,8 @@ export function forcePerReading(curve: Curve, reading: number): Outcome<number> 
  * Answers between which forces the jack pulls at a reading, with probability `level` for one future setting.
  * Reading observed: the forces whose prediction band holds the reading. Force observed: the prediction band at it.
  * `reading` in the curve's pressure unit, the answer in its force unit. The bounds may lie beyond the calibrated range.
- * Problems: `outside-calibrated-range`; `interval-not-finite` where the data leave the force unbounded.
+ * Problems: `outside-calibrated-range`; where the data leave the force without a bound `interval-whole-line`,
+ * `interval-two-rays` or `interval-outside-range`, with numbers in the curve's force unit.
  * Source: NIST/SEMATECH e-Handbook 4.5.1.2 (from memory) and the sources of `invertPredictionBand`.
  */
 export function forceIntervalAtReading(curve: Curve, reading: number, level: number): Outcome<Interval> {

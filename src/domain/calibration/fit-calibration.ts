@@ -25,7 +25,10 @@ export interface CalibrationResidual {
   /** Observed minus fitted. */
   readonly residual: number;
   readonly studentized: number | null;
+  /** Against the curve through all other points. */
+  readonly deletedStudentized: number | null;
   readonly leverage: number;
+  readonly cooksDistance: number | null;
 }
 
 export interface CalibrationFit {
@@ -94,8 +97,21 @@ export function fitCalibration(sheet: RunSheet, options: FitOptions): Outcome<Ca
     );
   }
   const residuals = placed.map(({ cycle, row, force, reading }, index): CalibrationResidual => {
-    const { fitted: value = 0, residual = 0, studentized = null, leverage = 0 } = fit.points[index] ?? {};
-    return { cycle, row, force, reading, fitted: value, residual, studentized, leverage };
+    const point = fit.points[index];
+    if (point === undefined) throw new RangeError(`The fit has no point ${index}.`);
+    const { fitted: value, residual, studentized, deletedStudentized, leverage, cooksDistance } = point;
+    return {
+      cycle,
+      row,
+      force,
+      reading,
+      fitted: value,
+      residual,
+      studentized,
+      deletedStudentized,
+      leverage,
+      cooksDistance,
+    };
   });
   return succeed({ curve: curveOfFit(fit, response, sheet.units), degrees, residuals });
 }

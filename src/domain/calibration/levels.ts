@@ -1,13 +1,31 @@
-// The levels of a calibration: accuracy error, repeatability and reversibility as for a testing machine, load efficiency.
-// The limits they are judged against are in acceptance.ts.
+// The levels of a calibration: the averages of the cycles, the errors and the class as for a testing machine, the load
+// efficiency. Zero checks are in zero-checks.ts, the limits the levels are judged against in acceptance.ts.
 
+import type { Certificate, LoadCell } from '../equipment/equipment.ts';
 import { predict, slopeAt } from '../regression/predict.ts';
 import { type AreaUnit, area } from '../units/area.ts';
 import { force } from '../units/force.ts';
-import { pressure } from '../units/pressure.ts';
+import { type PressureUnit, pressure } from '../units/pressure.ts';
 import { convert, type Quantity } from '../units/quantity.ts';
-import { type Curve, forceBehindReading } from './curve.ts';
-import { fittedPoints, placedPoints, type RunSheet, type RunSheetPoint, type SetQuantity } from './run-sheet.ts';
+import { type Curve, forceBehindReading, forcePerReading } from './curve.ts';
+import { judgeMachineClass, type MachineClassJudgement } from './machine-class.ts';
+import {
+  fittedPoints,
+  type PlacedPoint,
+  placedPoints,
+  type RunSheet,
+  type RunSheetPoint,
+  type SetQuantity,
+} from './run-sheet.ts';
+import { type BudgetOptions, type UncertaintyBudget, uncertaintyAt } from './uncertainty-budget.ts';
+import { zeroChecks, zeroErrorPercent } from './zero-checks.ts';
+
+/** What one cycle gave at a level: the mean of its rising points there, in the sheet's units; cycles counted from zero. */
+export interface LevelOfCycle {
+  readonly cycle: number;
+  readonly force: number;
+  readonly reading: number;
+}
 
 export interface CalibrationLevel {
   /** The nominal value of the quantity that was set, in the sheet's unit. */
@@ -15,20 +33,37 @@ export interface CalibrationLevel {
   /** Means over the rising points of the level, in the sheet's units. */
   readonly force: number;
   readonly reading: number;
+  /** The curve's value of the observed quantity at `set`, in the sheet's unit. */
+  readonly fitted: number;
   /** Rising points at the level. */
   readonly count: number;
+  readonly cycles: readonly LevelOfCycle[];
   readonly accuracyErrorPercent: number;
   /** Null where the level was met only once. */
   readonly repeatabilityPercent: number | null;
   /** Null where there is no falling point at the level. */
   readonly reversibilityPercent: number | null;
+  /** Relative resolution: the smallest step of the gauge as force, in % of the level; null where the step is not known. */
+  readonly resolutionPercent: number | null;
   /** Null where the nominal area is not known or the reading is zero. */
   readonly loadEfficiency: number | null;
+  readonly machineClass: MachineClassJudgement;
+  /** Expanded uncertainty of the accuracy error, in % of force: of the mean of the level's points, by its own budget. */
+  readonly errorUncertaintyPercent: number;
+  /** The coverage factor of that uncertainty. */
+  readonly errorCoverageFactor: number;
+  /** How well the force is known when the gauge is set once to this level. */
+  readonly budget: UncertaintyBudget;
 }
 
 export interface LevelOptions {
   /** Nominal effective area of the jack's piston. */
   readonly pistonArea?: Quantity<AreaUnit> | undefined;
+  /** The smallest step of the gauge that can be read, full width. */
+  readonly resolution?: Quantity<PressureUnit> | undefined;
+  /** Of the load cell, valid on the calibration day; null where there was none. */
+  readonly certificate?: Certificate | null | undefined;
+  readonly cell?: LoadCell | undefined;
 }
 
 /** Settings closer than this, as a part of the lowest of them, are one level. House rule: a level is met again to about 1 %. */
@@ -40,7 +75,8 @@ const sameLevel = 0.01;
  * accuracy error q = mean e; repeatability b = largest e - smallest e; reversibility v = mean e falling - mean e rising.
  * At a constant true force these are q = (Fi_mean - F)/F, b = (Fi_max - Fi_min)/F, v = (Fi' - Fi)/F; at a constant
  * reading q = (Fi - F_mean)/F_mean, b = (F_max - F_min)/F_mean, v = (F - F')/F.
- * Load efficiency = mean force / (mean reading x nominal area).
+ * Resolution a = step of the gauge x dF/dp at the mean reading / mean F. Load efficiency = mean force / (mean reading x
+ * nominal area). The class is judged with the zero error f0 of the whole sheet.
  * Range: rising points above zero force; a falling point counts at the level it lies within 1 % of.
  * Source: ISO 7500-1:2018 6.5 (formulas from memory), with the curve in place of the machine's indication; load
  * efficiency after JJG 621 (second-hand).
@@ -53,23 +89,25 @@ export function calibrationLevels(
   const set: SetQuantity = curve.response === 'reading' ? 'force' : 'reading';
   const rising = [...fittedPoints(sheet)].sort((a, b) => a[set] - b[set]);
   const falling = placedPoints(sheet).filter((point) => point.direction === 'down' && point.force > 0);
-  const groups: RunSheetPoint[][] = [];
+  const groups: PlacedPoint[][] = [];
   for (const point of rising) {
     const group = groups.at(-1);
     const lowest = group?.[0]?.[set];
     if (group !== undefined && lowest !== undefined && point[set] <= lowest * (1 + sameLevel)) group.push(point);
     else groups.push([point]);
   }
-  return groups.map((group) => levelOf(group, falling, curve, set, options));
+  const zeroPercent = zeroErrorPercent(zeroChecks(sheet, curve));
+  return groups.map((group) => levelOf(group, falling, curve, set, { ...options, zeroPercent }));
 }
 
 function levelOf(
-  rising: readonly RunSheetPoint[],
-  falling: readonly RunSheetPoint[],
+  rising: readonly PlacedPoint[],
+  falling: readonly PlacedPoint[],
   curve: Curve,
   set: SetQuantity,
-  { pistonArea }: LevelOptions,
+  options: LevelOptions & { readonly zeroPercent: number | null },
 ): CalibrationLevel {
+  const { pistonArea, resolution, zeroPercent } = options;
   const settings = rising.map((point) => point[set]);
   const nominal = settings.every((value) => value === settings[0]) ? (settings[0] ?? 0) : mean(settings);
   const forceMean = mean(rising.map((point) => point.force));
@@ -80,16 +118,75 @@ function levelOf(
     .filter((point) => Math.abs(point[set] - nominal) <= sameLevel * nominal)
     .map(errorPercent);
   const accuracyErrorPercent = mean(errors);
+  const resolutionPercent =
+    resolution === undefined ? null : (100 * stepAsForce(curve, readingMean, resolution)) / forceMean;
+  const repeatabilityPercent = rising.length < 2 ? null : Math.max(...errors) - Math.min(...errors);
+  const reversibilityPercent = fallingErrors.length === 0 ? null : mean(fallingErrors) - accuracyErrorPercent;
+  const budget = (of: BudgetOptions['of']): UncertaintyBudget => budgetOfLevel(curve, readingMean, options, of);
+  const ofError = budget({ meanOf: rising.length });
   return {
     set: nominal,
     force: forceMean,
     reading: readingMean,
+    fitted: predict(curve.fit, nominal),
     count: rising.length,
+    cycles: cyclesOf(rising),
     accuracyErrorPercent,
-    repeatabilityPercent: rising.length < 2 ? null : Math.max(...errors) - Math.min(...errors),
-    reversibilityPercent: fallingErrors.length === 0 ? null : mean(fallingErrors) - accuracyErrorPercent,
+    repeatabilityPercent,
+    reversibilityPercent,
+    resolutionPercent,
     loadEfficiency: pistonArea === undefined ? null : loadEfficiency(forceMean, readingMean, curve.units, pistonArea),
+    machineClass: judgeMachineClass({
+      accuracy: accuracyErrorPercent,
+      repeatability: repeatabilityPercent,
+      reversibility: reversibilityPercent,
+      zero: zeroPercent,
+      resolution: resolutionPercent,
+    }),
+    errorUncertaintyPercent: (100 * ofError.expanded) / forceMean,
+    errorCoverageFactor: ofError.k,
+    budget: budget('one-setting'),
   };
+}
+
+/** The budget at the level's mean reading, or at the end of the curve it scatters beyond. */
+function budgetOfLevel(
+  curve: Curve,
+  reading: number,
+  { certificate, cell, resolution }: LevelOptions,
+  of: BudgetOptions['of'],
+): UncertaintyBudget {
+  const budget = uncertaintyAt(curve, nearestOnCurve(curve, reading), {
+    of,
+    certificate: certificate ?? undefined,
+    cellResolution: cell?.resolution,
+    resolution,
+  });
+  if (!budget.ok) throw new RangeError(`No budget at ${reading}: ${budget.problem.message}`);
+  return budget.value;
+}
+
+/** The step of the gauge carried to force by dF/dp at the level. */
+function stepAsForce(curve: Curve, reading: number, step: Quantity<PressureUnit>): number {
+  const slope = forcePerReading(curve, nearestOnCurve(curve, reading));
+  if (!slope.ok) throw new RangeError(`No slope at ${reading}: ${slope.problem.message}`);
+  return convert(pressure, step, curve.units.reading) * slope.value;
+}
+
+function nearestOnCurve({ readingRange }: Curve, reading: number): number {
+  return Math.min(readingRange.high, Math.max(readingRange.low, reading));
+}
+
+function cyclesOf(rising: readonly PlacedPoint[]): readonly LevelOfCycle[] {
+  const numbers = [...new Set(rising.map(({ cycle }) => cycle))].sort((a, b) => a - b);
+  return numbers.map((cycle) => {
+    const own = rising.filter((point) => point.cycle === cycle);
+    return {
+      cycle,
+      force: mean(own.map(({ force: value }) => value)),
+      reading: mean(own.map(({ reading }) => reading)),
+    };
+  });
 }
 
 /**

@@ -1,19 +1,17 @@
-// Entry checks of single points: what does not fit the curve through the others, and series out of order.
-// Checks of the sheet as a whole are in entry-checks.ts.
+// Entry checks of single points, in words: what does not fit the curve through the others and what would fit.
+// Which points those are is in suspect-points.ts and swapped-points.ts; cycles as a whole are in cycle-checks.ts.
 
 import type { PolynomialFit } from '../regression/fit-polynomial.ts';
 import { predict } from '../regression/predict.ts';
 import { writeQuantity } from '../units/write-quantity.ts';
-import type { EntryCheck } from './entry-check.ts';
+import type { EntryCheck, EntryCheckCode, FittingValue } from './entry-check.ts';
 import { whereOf } from './fit-calibration.ts';
-import { type LikelySlip, likelySlip } from './likely-slip.ts';
+import { levelOutliers } from './level-outliers.ts';
+import { commonUnit, type LikelySlip, likelySlip, type SlipContext, slipContext } from './likely-slip.ts';
+import { asXy } from './misfit.ts';
 import type { PlacedPoint, RunSheet, SetQuantity } from './run-sheet.ts';
-import { asXy, suspectPoints } from './suspect-points.ts';
-
-interface Explained {
-  readonly point: PlacedPoint;
-  readonly slip: LikelySlip | null;
-}
+import { suspectPoints } from './suspect-points.ts';
+import { addSwappedPoints } from './swapped-points.ts';
 
 /** "Cycle 2, row 4", counted from one as a person counts. */
 export function placeWords({ cycle, row }: Pick<PlacedPoint, 'cycle' | 'row'>): string {
@@ -25,31 +23,36 @@ export function checkAgainstCurve(
   sheet: RunSheet,
   rising: readonly PlacedPoint[],
   set: SetQuantity,
-): { readonly checks: readonly EntryCheck[]; readonly suspects: readonly PlacedPoint[] } {
-  const { suspects, clean } = suspectPoints(rising, set);
-  const explained = suspects.map((point) => ({
-    point,
-    slip: clean === null ? null : likelySlip(point, clean, set, sheet.units),
-  }));
-  const wholeCycles = sheet.cycles.flatMap((_, cycle) => cycleInOtherUnit(cycle, explained, rising) ?? []);
+): {
+  readonly checks: readonly EntryCheck[];
+  readonly suspects: readonly PlacedPoint[];
+  readonly clean: PolynomialFit | null;
+} {
+  const found = addSwappedPoints(suspectPoints(rising, set), rising, set, sheet.units);
+  const suspects = [...found.suspects, ...levelOutliers(rising, found, set)];
+  const fitting = rising.filter((point) => !suspects.includes(point));
+  const { clean } = found;
+  const context = clean === null ? null : slipContext(fitting, { clean, set, units: sheet.units, all: rising });
+  const wholeCycles = sheet.cycles.flatMap((_, cycle) => cycleInOtherUnit(cycle, suspects, rising, context) ?? []);
   const inWholeCycles = new Set(wholeCycles.map(({ cycle }) => cycle));
-  const single = explained
-    .filter(({ point }) => !inWholeCycles.has(point.cycle))
-    .map((each) => checkOfPoint(each, clean, set, sheet));
-  return { checks: [...wholeCycles.map(({ check }) => check), ...single], suspects };
+  const single = suspects
+    .filter(({ cycle }) => !inWholeCycles.has(cycle))
+    .map((point) => checkOfPoint(point, context, set, sheet.units));
+  return { checks: [...wholeCycles.map(({ check }) => check), ...single], suspects, clean };
 }
 
+/** Where no point of a cycle fits: the one unit in which all of them would. */
 function cycleInOtherUnit(
   cycle: number,
-  explained: readonly Explained[],
+  suspects: readonly PlacedPoint[],
   rising: readonly PlacedPoint[],
+  context: SlipContext | null,
 ): { readonly cycle: number; readonly check: EntryCheck } | null {
-  const own = explained.filter(({ point }) => point.cycle === cycle);
-  const slip = own[0]?.slip;
+  const own = suspects.filter((point) => point.cycle === cycle);
   const count = rising.filter((point) => point.cycle === cycle).length;
-  if (slip?.kind !== 'unit-slip' || own.length < 2 || own.length < count) return null;
-  const alike = own.every((each) => each.slip?.kind === 'unit-slip' && each.slip.unit === slip.unit);
-  if (!alike) return null;
+  if (context === null || own.length < 2 || own.length < count) return null;
+  const slip = commonUnit(own, context);
+  if (slip === null) return null;
   return {
     cycle,
     check: {
@@ -62,57 +65,71 @@ function cycleInOtherUnit(
 }
 
 function checkOfPoint(
-  { point, slip }: Explained,
-  clean: PolynomialFit | null,
+  point: PlacedPoint,
+  context: SlipContext | null,
   set: SetQuantity,
-  { units }: RunSheet,
+  units: RunSheet['units'],
 ): EntryCheck {
-  const place = placeWords(point);
-  if (slip !== null) {
-    const unit = units[slip.field];
-    const typed = `${place}: the ${slip.field} ${point[slip.field]} ${unit} does not fit the other points`;
-    const where = whereOf(point, slip.field);
-    if (slip.kind === 'digits-transposed') {
-      return { code: slip.kind, message: `${typed}; ${slip.fits} would fit.`, where, weight: 'doubt' };
-    }
+  const slip = context === null ? null : likelySlip(point, context);
+  return slip === null ? outlierCheck(point, context, set, units) : slipCheck(point, slip, units);
+}
+
+function slipCheck(point: PlacedPoint, slip: LikelySlip, units: RunSheet['units']): EntryCheck {
+  const unit = units[slip.field];
+  const typed = `${placeWords(point)}: the ${slip.field} ${point[slip.field]} ${unit} does not fit the other points`;
+  const where = whereOf(point, slip.field);
+  const fits: FittingValue = {
+    field: slip.field,
+    value: slip.fits,
+    ...(slip.alternatives.length === 0 ? {} : { alternatives: slip.alternatives }),
+  };
+  if (slip.kind === 'unit-slip') {
     const message = `${typed}; ${point[slip.field]} ${slip.unit} would fit, which is ${writeQuantity({ value: slip.fits, unit })}.`;
-    return { code: slip.kind, message, where, weight: 'error' };
+    return { code: slip.kind, message, where, weight: 'error', fits };
+  }
+  const others = slip.alternatives.length === 0 ? '' : `, or ${slip.alternatives.join(' or ')}`;
+  const message = `${typed}; ${slip.fits} would fit${others}${slipWords[slip.kind] ?? ''}.`;
+  return { code: slip.kind, message, where, weight: 'doubt', fits };
+}
+
+/** What happened to the digits, where the two numbers do not say it by themselves. */
+const slipWords: Partial<Record<EntryCheckCode, string>> = {
+  'digit-doubled': ' (a digit typed twice)',
+  'digit-dropped': ' (a digit left out)',
+  'decimal-point': ' (the decimal point in another place)',
+};
+
+/** The curve's own value is said in words and never as a repair: a number nobody read is not to be filled in. */
+function outlierCheck(
+  point: PlacedPoint,
+  context: SlipContext | null,
+  set: SetQuantity,
+  units: RunSheet['units'],
+): EntryCheck {
+  const nominal = context?.nominalOf(point) ?? null;
+  if (nominal !== null && nominal !== point[set]) {
+    const message = `${placeWords(point)}: the ${set} ${point[set]} ${units[set]} does not fit the other points; ${nominal}, as in the other cycles, may be meant.`;
+    return {
+      code: 'outlier',
+      message,
+      where: whereOf(point, set),
+      weight: 'doubt',
+      fits: { field: set, value: nominal },
+    };
   }
   const observed = set === 'force' ? 'reading' : 'force';
-  const expected = clean === null ? null : expectedValue(clean, asXy(point, set).x);
+  const expected = context === null ? null : expectedValue(context.clean, asXy(point, set).x);
   const fits =
     expected === null ? '' : `; about ${writeQuantity({ value: expected, unit: units[observed] })} would fit`;
   return {
     code: 'outlier',
-    message: `${place}: ${point.force} ${units.force} with ${point.reading} ${units.reading} does not fit the other points${fits}.`,
+    message: `${placeWords(point)}: ${point.force} ${units.force} with ${point.reading} ${units.reading} does not fit the other points${fits}.`,
     where: whereOf(point, observed),
     weight: 'doubt',
   };
 }
 
 function expectedValue(clean: PolynomialFit, x: number): number | null {
-  return x >= clean.xRange.low && x <= clean.xRange.high ? predict(clean, x) : null;
-}
-
-/**
- * Answers a check where a series is out of order: force or reading falls from one rising point to the next, or rises
- * from one falling point to the next. Points that do not fit the curve are named by their own check and skipped here.
- */
-export function checkOrder(sheet: RunSheet, suspects: readonly PlacedPoint[]): readonly EntryCheck[] {
-  const isSuspect = (cycle: number, row: number): boolean =>
-    suspects.some((suspect) => suspect.cycle === cycle && suspect.row === row);
-  return sheet.cycles.flatMap(({ points }, cycle) =>
-    points.flatMap((point, row): readonly EntryCheck[] => {
-      const before = points[row - 1];
-      if (before === undefined || before.direction !== point.direction) return [];
-      if (isSuspect(cycle, row) || isSuspect(cycle, row - 1)) return [];
-      const sign = point.direction === 'up' ? 1 : -1;
-      const field = (['force', 'reading'] as const).find((name) => sign * (point[name] - before[name]) < 0);
-      if (field === undefined) return [];
-      const unit = sheet.units[field];
-      const [series, moves] = sign === 1 ? ['rising', 'falls'] : ['falling', 'rises'];
-      const message = `${placeWords({ cycle, row })}: in a ${series} series the ${field} ${moves} from ${before[field]} to ${point[field]} ${unit}.`;
-      return [{ code: 'not-rising', message, where: whereOf({ cycle, row }, field), weight: 'doubt' }];
-    }),
-  );
+  const value = x >= clean.xRange.low && x <= clean.xRange.high ? predict(clean, x) : Number.NaN;
+  return Number.isFinite(value) ? value : null;
 }

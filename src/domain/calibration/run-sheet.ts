@@ -33,6 +33,8 @@ export interface RunSheet {
   /** `active`: the jack pushed the cell. `passive`: a machine pushed the jack. */
   readonly loading?: 'active' | 'passive';
   readonly temperatureCelsius?: number;
+  /** The day the pair is first worked with on the project the calibration is for, where the rules ask for it. */
+  readonly firstUseOn?: PlantDay;
   readonly note?: string;
 }
 

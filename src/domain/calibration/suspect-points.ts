@@ -1,10 +1,13 @@
-// Which rising points of a sheet do not belong to the curve through the others. What would fit in their place is in
-// likely-slip.ts, the words for it in entry-checks.ts.
+// Which rising points of a sheet do not belong to the curve through the others, whatever was meant in their place.
+// Swapped digits that stand out less are in swapped-points.ts, what would fit in likely-slip.ts.
 
-import { type FittedPoint, fitPolynomial, type Point, type PolynomialFit } from '../regression/fit-polynomial.ts';
+import { deletedResidual } from '../regression/deleted-residual.ts';
+import type { FittedPoint, Point, PolynomialFit } from '../regression/fit-polynomial.ts';
 import { leverageAt, predict } from '../regression/predict.ts';
 import { studentQuantile } from '../statistics/student-quantile.ts';
+import { asXy, fitLean, negligibleDeviation } from './misfit.ts';
 import type { PlacedPoint, SetQuantity } from './run-sheet.ts';
+import { stepOfMost } from './written-column.ts';
 
 export interface SuspectPoints {
   readonly suspects: readonly PlacedPoint[];
@@ -15,11 +18,8 @@ export interface SuspectPoints {
 /** Reading over force off by this factor is a slip whatever the scatter. House rule: the zero offset of a jack stays below it. */
 const grossFactor = 1.8;
 
-/** Chance of a false alarm on a clean sheet, for all its points together. House rule: below 1 in 100 sheets. */
-const significance = 0.005;
-
-/** Deviations below this part of the value are never called outliers. House rule: no reference cell tells them from its own error. */
-const neverAnOutlier = 0.001;
+/** Chance of a false alarm on a clean sheet, for all its points together. House rule: with the other checks below 1 in 100 sheets. */
+const significance = 0.002;
 
 /** The largest part of the points that may be outliers; with more there is no curve to judge them by. House rule. */
 const mostOutliers = 0.2;
@@ -31,7 +31,7 @@ const mostOutliers = 0.2;
  * the last whose deleted residual t exceeded its limit, so that two outliers cannot hide each other. Each point set
  * apart is then held against the curve through all others, and belongs to it after all unless it misses that curve by
  * more than t s sqrt(1 + h). Limits are Bonferroni's, for all points of the sheet together.
- * The curve is quadratic where there are levels enough: it follows any jack, and no single point.
+ * A deviation of 0.1 %, or of one step of the display, is none.
  * Range: 3 points or more for gross slips, 6 or more for outliers; fewer give none.
  * Source: R. D. Cook and S. Weisberg, Residuals and Influence in Regression, 1982, 2.2.2 for t and its limit (from
  * memory); NIST/SEMATECH e-Handbook 1.3.5.17.3 for testing backwards (from memory).
@@ -39,13 +39,14 @@ const mostOutliers = 0.2;
 export function suspectPoints(points: readonly PlacedPoint[], set: SetQuantity): SuspectPoints {
   const gross = grossSlips(points);
   let rest = points.filter((point) => !gross.includes(point));
+  const step = stepOfMost(rest, set === 'force' ? 'reading' : 'force');
   const removed: PlacedPoint[] = [];
   let setApart = 0;
   const most = Math.floor(points.length * mostOutliers);
-  for (let step = 0; step < most; step += 1) {
+  for (let count = 0; count < most; count += 1) {
     const fit = fitLean(rest, set);
     if (fit === null || fit.degreesOfFreedom < 3) break;
-    const worst = mostDeviating(fit);
+    const worst = mostDeviating(fit, step);
     const point = rest[worst.index];
     if (point === undefined) break;
     removed.push(point);
@@ -58,18 +59,8 @@ export function suspectPoints(points: readonly PlacedPoint[], set: SetQuantity):
     points.filter((point) => !suspected.has(point)),
     set,
   );
-  const suspects = points.filter((point) => suspected.has(point) && !belongsTo(clean, asXy(point, set)));
+  const suspects = points.filter((point) => suspected.has(point) && !belongsTo(clean, asXy(point, set), step));
   return { suspects, clean };
-}
-
-/** Answers a point with the set quantity as x and the observed one as y. */
-export function asXy({ force, reading }: Pick<PlacedPoint, 'force' | 'reading'>, set: SetQuantity): Point {
-  return set === 'force' ? { x: force, y: reading } : { x: reading, y: force };
-}
-
-/** Answers how far from a curve a point may lie and still count as fitting it: 2 s, and never less than 0.1 % of it. */
-export function fittingDeviation(fit: PolynomialFit, x: number): number {
-  return Math.max(2 * fit.residualStandardDeviation, neverAnOutlier * Math.abs(predict(fit, x)));
 }
 
 function grossSlips(points: readonly PlacedPoint[]): readonly PlacedPoint[] {
@@ -83,29 +74,15 @@ function grossSlips(points: readonly PlacedPoint[]): readonly PlacedPoint[] {
   });
 }
 
-function fitLean(points: readonly PlacedPoint[], set: SetQuantity): PolynomialFit | null {
-  const xy = points.map((point) => asXy(point, set));
-  const quadratic = xy.length >= 6 ? fitPolynomial(xy, 2) : null;
-  const fit = quadratic?.ok ? quadratic : fitPolynomial(xy, 1);
-  return fit.ok ? fit.value : null;
-}
-
 /** The point with the largest studentized residual, and whether its deleted residual sets it apart from the others. */
-function mostDeviating(fit: PolynomialFit): { readonly index: number; readonly isSetApart: boolean } {
+function mostDeviating(fit: PolynomialFit, step: number): { readonly index: number; readonly isSetApart: boolean } {
   const sizes = fit.points.map(({ studentized }) => Math.abs(studentized ?? 0));
   const index = sizes.indexOf(Math.max(...sizes));
   const point = fit.points[index];
-  if (point === undefined || isNegligible(point)) return { index, isSetApart: false };
-  return {
-    index,
-    isSetApart: deletedResidual(fit, sizes[index] ?? 0) > limitOf(fit.points.length, fit.degreesOfFreedom - 1),
-  };
-}
-
-/** t = r sqrt((nu - 1) / (nu - r^2)), r the studentized residual, nu the fit's degrees of freedom; infinite where all others fit exactly. */
-function deletedResidual({ degreesOfFreedom }: PolynomialFit, studentized: number): number {
-  const left = degreesOfFreedom - studentized ** 2;
-  return left > 0 ? studentized * Math.sqrt((degreesOfFreedom - 1) / left) : Number.POSITIVE_INFINITY;
+  if (point === undefined || isNegligible(point, step)) return { index, isSetApart: false };
+  const deleted = deletedResidual(sizes[index] ?? 0, fit.degreesOfFreedom);
+  const limit = limitOf(fit.points.length, fit.degreesOfFreedom - 1);
+  return { index, isSetApart: deleted !== null && deleted > limit };
 }
 
 /** Bonferroni's limit of t for the worst of `count` points together. */
@@ -113,15 +90,15 @@ function limitOf(count: number, degreesOfFreedom: number): number {
   return studentQuantile(1 - significance / (2 * count), degreesOfFreedom);
 }
 
-function isNegligible({ residual, fitted }: FittedPoint): boolean {
-  return Math.abs(residual) <= neverAnOutlier * Math.abs(fitted);
+function isNegligible({ residual, fitted }: FittedPoint, step: number): boolean {
+  return Math.abs(residual) <= negligibleDeviation(fitted, step);
 }
 
 /** Whether a point lies where the curve through the others expects it after all, as the low levels of a gauge off zero do. */
-function belongsTo(clean: PolynomialFit | null, { x, y }: Point): boolean {
+function belongsTo(clean: PolynomialFit | null, { x, y }: Point, step: number): boolean {
   if (clean === null) return false;
   const expected = predict(clean, x);
   const deviation = clean.residualStandardDeviation * Math.sqrt(1 + leverageAt(clean, x));
   const limit = limitOf(clean.points.length + 1, clean.degreesOfFreedom) * deviation;
-  return Math.abs(y - expected) <= Math.max(limit, neverAnOutlier * Math.abs(expected));
+  return Math.abs(y - expected) <= Math.max(limit, negligibleDeviation(expected, step));
 }

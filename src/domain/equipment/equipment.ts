@@ -32,8 +32,14 @@ export interface Gauge {
   /** EN 837-1 class or ASME B40.100 grade as printed on the face, where known. */
   readonly accuracyClass?: string;
   readonly dialDiameter?: Quantity<LengthUnit>;
+  /** Which part of a graduation of the dial can be told, where somebody looked: half, a fifth or a tenth. */
+  readonly readablePart?: ReadablePart;
   readonly note?: string;
 }
+
+/** Parts of a graduation a person can estimate, as 1 over this number. Source: ISO 7500-1:1999 6.2.1. */
+export const readableParts = [2, 5, 10] as const;
+export type ReadablePart = (typeof readableParts)[number];
 
 export interface Pump {
   readonly kind: 'pump';
@@ -47,6 +53,8 @@ export interface LoadCell {
   readonly tag: string;
   readonly serial: string;
   readonly capacity: Quantity<ForceUnit>;
+  /** The smallest step its indicator shows, where known. */
+  readonly resolution?: Quantity<ForceUnit>;
   readonly note?: string;
 }
 

@@ -1,11 +1,13 @@
 // Which warnings a target force meets, from refusal to note. What they mean is in warning.ts.
 
-import type { AcceptanceRule } from '../calibration/acceptance.ts';
+import type { AcceptanceRule } from '../calibration/acceptance-result.ts';
 import { type Curve, readingForForce } from '../calibration/curve.ts';
+import type { Gauge } from '../equipment/equipment.ts';
 import { type ForceUnit, force } from '../units/force.ts';
 import { pressure } from '../units/pressure.ts';
 import { convert, type Quantity } from '../units/quantity.ts';
 import { writeQuantity, writeQuantityInFull } from '../units/write-quantity.ts';
+import { gaugeAccuracyAt } from './gauge-accuracy.ts';
 import type { LookupBasis, LookupTarget } from './lookup-basis.ts';
 import { type Warning, type WarningCode, warn } from './warning.ts';
 
@@ -74,7 +76,11 @@ function warningsOfPair(basis: LookupBasis): readonly Warning[] {
       const stop = standing === null ? undefined : stops[result.rule];
       warnings.push(warn(stop ?? 'acceptance-failed', result.message));
     }
-    if (result.verdict === 'conditional') warnings.push(warn('acceptance-conditional', result.message));
+    if (result.verdict === 'conditional-fail') warnings.push(warn('acceptance-in-doubt', result.message));
+    // An error within its limit but nearer to it than its uncertainty is no news here: U of the target is in the answer.
+    if (result.verdict === 'conditional-pass' && result.rule !== 'accuracy') {
+      warnings.push(warn('acceptance-conditional', result.message));
+    }
   }
   if (standing === null || basis.parted) return warnings;
   if (standing.isOverdue) {
@@ -138,13 +144,29 @@ export function warningsOfReading(basis: LookupBasis, curve: Curve, reading: num
       ),
     );
   }
-  const coarse = (convert(pressure, basis.step, gauge.fullScale.unit) / onGauge) * 100;
-  if (coarse > rules.readableStepPercent.value) {
-    const step = writeQuantity(basis.step);
+  return [...warnings, ...warningsOfGauge(basis, gauge, onGauge)];
+}
+
+/** Warnings of a gauge at a reading in the unit of its full scale: too coarse to read, or too coarse a class. */
+function warningsOfGauge({ rules, step }: LookupBasis, gauge: Gauge, reading: number): readonly Warning[] {
+  const warnings: Warning[] = [];
+  const { stepPercent, permittedError, className, standard } = gaugeAccuracyAt(gauge, { rules, step }, reading);
+  const { readableStepPercent: coarsest, accuracyPercent: limit } = rules;
+  if (stepPercent > coarsest.value) {
+    const smallest = writeQuantity(step);
     warnings.push(
       warn(
         'graduation-too-coarse',
-        `The smallest step that can be read, ${step}, is ${coarse.toFixed(1)} % of the reading; the limit is ${rules.readableStepPercent.value} %.`,
+        `The smallest step that can be read, ${smallest}, is ${percent(stepPercent / 100)} of the reading, so a setting may miss by half of that; the step should be at most ${coarsest.value} % (${coarsest.source}).`,
+      ),
+    );
+  }
+  if (permittedError !== null && permittedError.percentOfReading > limit.value) {
+    const name = standard === 'EN 837-1' ? `class ${className}` : `grade ${className}`;
+    warnings.push(
+      warn(
+        'gauge-class-coarse',
+        `By its ${name} (${standard}) the gauge may be ${writeQuantity(permittedError)} off here, ${percent(permittedError.percentOfReading / 100)} of the reading; the accuracy limit is ${limit.value} %. The calibration of the pair covers that only as long as the gauge repeats.`,
       ),
     );
   }

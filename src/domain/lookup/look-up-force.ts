@@ -6,23 +6,23 @@ import { type PressureUnit, pressure } from '../units/pressure.ts';
 import { convert, type Quantity } from '../units/quantity.ts';
 import { writeQuantity, writeQuantityInFull } from '../units/write-quantity.ts';
 import { doNotExceedReading } from './do-not-exceed.ts';
+import { gaugeAccuracyAt } from './gauge-accuracy.ts';
 import { exceeds, warningsOfReading, warningsOfStanding } from './judge-target.ts';
-import type { LookupBasis } from './lookup-basis.ts';
-import { intervalAt, type LookupResult, uncertaintyAtReading, withoutNumber } from './lookup-result.ts';
+import { lookUpUncertainty } from './look-up-uncertainty.ts';
+import type { LookupBasis, LookupOptions } from './lookup-basis.ts';
+import { intervalAt, type LookupResult, withoutNumber } from './lookup-result.ts';
 import { byWeight, type Warning, warn, warnOfRelease } from './warning.ts';
 
 /**
- * Answers which force stands behind a reading, in `unit`, with its interval and expanded uncertainty.
+ * Answers which force stands behind a reading, in `unit`, with its interval, its uncertainty budget and how true the gauge
+ * is there. The reading is taken as it is, on a step of the gauge or between two.
  * Range: the calibrated range; outside it the outcome is `refused`. A stop gives `withheld` unless `released`.
  * Source: as in look-up-reading.ts.
  */
 export function lookUpForce(
   basis: LookupBasis,
   reading: Quantity<PressureUnit>,
-  options: {
-    readonly unit: ForceUnit;
-    readonly released: { readonly name: string } | null;
-  },
+  options: LookupOptions & { readonly unit: ForceUnit },
 ): LookupResult {
   const { curve } = basis;
   const warnings: Warning[] = [...warningsOfStanding(basis)];
@@ -60,16 +60,26 @@ export function lookUpForce(
   if (stopped && options.released === null) return withoutNumber('withheld', null, warnings);
   if (stopped && options.released !== null) warnings.push(warnOfRelease(options.released));
   const interval = intervalAt(curve, inCurve, options.unit, warnings);
+  const uncertainty = lookUpUncertainty(
+    basis,
+    curve,
+    { reading: inCurve, temperatureCelsius: options.temperatureCelsius ?? null, unit: options.unit },
+    warnings,
+  );
+  const { gauge } = basis;
   return {
     outcome: 'given',
     force: found,
     reading,
     readingToSet: null,
     forceAtReadingToSet: null,
+    roundingError: null,
     forceInterval: interval,
-    uncertainty: uncertaintyAtReading(basis, curve, inCurve, options.unit),
+    uncertainty,
+    gaugeAccuracy:
+      gauge === null ? null : gaugeAccuracyAt(gauge, basis, convert(pressure, reading, gauge.fullScale.unit)),
     preload: null,
-    doNotExceed: doNotExceedReading(basis, curve, null, basis.gauge?.fullScale.unit ?? curve.units.reading).shown,
+    doNotExceed: doNotExceedReading(basis, curve, null, gauge?.fullScale.unit ?? curve.units.reading).shown,
     warnings: byWeight(warnings),
   };
 }

@@ -8,24 +8,24 @@ import { type PressureUnit, pressure } from '../units/pressure.ts';
 import { convert, type Quantity } from '../units/quantity.ts';
 import { writeQuantityInFull } from '../units/write-quantity.ts';
 import { doNotExceedReading } from './do-not-exceed.ts';
+import { gaugeAccuracyAt } from './gauge-accuracy.ts';
 import { judgeTarget } from './judge-target.ts';
-import type { LookupBasis, LookupTarget } from './lookup-basis.ts';
-import { intervalAt, type LookupResult, uncertaintyAtReading, withoutNumber } from './lookup-result.ts';
+import { lookUpUncertainty } from './look-up-uncertainty.ts';
+import type { LookupBasis, LookupOptions, LookupTarget } from './lookup-basis.ts';
+import { intervalAt, type LookupResult, type RoundingError, withoutNumber } from './lookup-result.ts';
 import { roundToStep } from './readable-reading.ts';
 import { byWeight, type Warning, warn, warnOfRelease } from './warning.ts';
 
 /**
- * Answers which reading to set for a force, in the gauge's unit, with the force interval for one future setting, the
- * expanded uncertainty, the preload reading and the reading not to exceed; or no number and the reasons.
+ * Answers which reading to set for a force, in the gauge's unit, with the error rounding makes, the force interval for one
+ * future setting, the uncertainty budget, how true the gauge is there, the preload reading and the reading not to exceed;
+ * or no number and the reasons. Rounding error = force at the reading to set minus the target. The interval is at the
+ * unrounded reading, the uncertainty at the reading to set.
  * Symbols: force and reading in the curve's own units inside, the target's and the gauge's units outside.
  * Range: the calibrated range; outside it the outcome is `refused`. A stop gives `withheld` unless `released`.
  * Source: design of the program, "Calculations" 5, 8 and 11; weights in warning.ts.
  */
-export function lookUpReading(
-  basis: LookupBasis,
-  target: LookupTarget,
-  options: { readonly released: { readonly name: string } | null },
-): LookupResult {
+export function lookUpReading(basis: LookupBasis, target: LookupTarget, options: LookupOptions): LookupResult {
   const { curve } = basis;
   const judged = judgeTarget(basis, target);
   if (curve === null || judged.reading === null || judged.warnings.some(({ weight }) => weight === 'refuse')) {
@@ -44,16 +44,30 @@ export function lookUpReading(
   const settable: Range = { low: lowest, high: limit.exact };
   const rounded = roundToStep(reading, step, settable);
   const readingToSet = rounded === null ? null : { value: rounded, unit: readingUnit };
+  const forceAtReadingToSet = readingToSet === null ? null : forceAt(curve, readingToSet, target.force.unit);
   const interval = intervalAt(curve, judged.reading, target.force.unit, warnings);
+  const shown = rounded ?? reading;
+  const uncertainty = lookUpUncertainty(
+    basis,
+    curve,
+    {
+      reading: convert(pressure, { value: shown, unit: readingUnit }, curve.units.reading),
+      temperatureCelsius: options.temperatureCelsius ?? null,
+      unit: target.force.unit,
+    },
+    warnings,
+  );
 
   return {
     outcome: 'given',
     force: target.force,
     reading: { value: reading, unit: readingUnit },
     readingToSet,
-    forceAtReadingToSet: readingToSet === null ? null : forceAt(curve, readingToSet, target.force.unit),
+    forceAtReadingToSet,
+    roundingError: forceAtReadingToSet === null ? null : roundingErrorOf(forceAtReadingToSet, target.force),
     forceInterval: interval,
-    uncertainty: uncertaintyAtReading(basis, curve, judged.reading, target.force.unit),
+    uncertainty,
+    gaugeAccuracy: basis.gauge === null ? null : gaugeAccuracyAt(basis.gauge, basis, shown),
     preload: preloadFor(basis, curve, target, { step: { value: step, unit: readingUnit }, settable }, warnings),
     doNotExceed: limit.shown,
     warnings: byWeight(warnings),
@@ -84,6 +98,12 @@ function preloadFor(
   const readingToSet = roundToStep(exact, step.value, settable);
   if (readingToSet === null) return withoutReading('no reading near it can be set on the gauge.');
   return { force: preload, readingToSet: { value: readingToSet, unit: step.unit } };
+}
+
+/** `reached` and `wanted` in one unit. */
+function roundingErrorOf(reached: Quantity<ForceUnit>, wanted: Quantity<ForceUnit>): RoundingError {
+  const value = reached.value - wanted.value;
+  return { value, unit: wanted.unit, percent: (100 * value) / wanted.value };
 }
 
 /** The force at a reading that was rounded; null where rounding took it out of the calibrated range. */

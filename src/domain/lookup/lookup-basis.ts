@@ -1,6 +1,6 @@
 // What a look-up rests on and what it is asked.
 
-import type { AcceptanceResult } from '../calibration/acceptance.ts';
+import type { AcceptanceResult } from '../calibration/acceptance-result.ts';
 import type { Curve } from '../calibration/curve.ts';
 import type { Certificate, Gauge, Jack } from '../equipment/equipment.ts';
 import type { RuleProfile } from '../rules/rule-profile.ts';
@@ -16,6 +16,7 @@ export interface LookupBasis {
   readonly jack: Jack | null;
   readonly gauge: Gauge | null;
   readonly certificate: Certificate | null;
+  readonly budget: BudgetBasis;
   readonly standing: StandingJudgement | null;
   readonly parted: boolean;
   readonly onHold: boolean;
@@ -25,6 +26,25 @@ export interface LookupBasis {
   /** The smallest step that can be set. */
   readonly step: Quantity<PressureUnit>;
   readonly rules: RuleProfile;
+}
+
+/** What the uncertainty rests on besides curve, gauge and certificate; null where it is not known or does not count. */
+export interface BudgetBasis {
+  /** The smallest step the load cell's indicator shows. */
+  readonly cellResolution: Quantity<ForceUnit> | null;
+  /** Largest difference between falling and rising series of the calibration, where readings are used falling. */
+  readonly reversibilityPercent: number | null;
+  /** Largest change of force from the calibration before to this one. */
+  readonly driftPercent: number | null;
+  /** The temperature at calibration. */
+  readonly calibratedAtCelsius: number | null;
+}
+
+export interface LookupOptions {
+  /** The named person who lets a withheld number be shown. */
+  readonly released: { readonly name: string } | null;
+  /** The temperature at work, where it is to count in the uncertainty. */
+  readonly temperatureCelsius?: number | undefined;
 }
 
 export interface LookupTarget {

@@ -1,12 +1,12 @@
-// What a look-up answers, with the interval and the uncertainty both directions of it share.
+// What a look-up answers, with the interval both directions of it share. Its uncertainty is in look-up-uncertainty.ts.
 
 import { type Curve, forceIntervalAtReading } from '../calibration/curve.ts';
-import { uncertaintyAt } from '../calibration/uncertainty-budget.ts';
+import type { UncertaintyBudget } from '../calibration/uncertainty-budget.ts';
 import { type ForceUnit, force } from '../units/force.ts';
 import type { PressureUnit } from '../units/pressure.ts';
 import { convert, type Quantity } from '../units/quantity.ts';
 import type { DoNotExceed } from './do-not-exceed.ts';
-import type { LookupBasis } from './lookup-basis.ts';
+import type { GaugeAccuracy } from './gauge-accuracy.ts';
 import { byWeight, type Warning, warn } from './warning.ts';
 
 export interface ForceInterval {
@@ -16,10 +16,12 @@ export interface ForceInterval {
   readonly unit: ForceUnit;
 }
 
-export interface LookupUncertainty {
-  readonly expanded: number;
-  readonly k: number;
+/** What rounding a reading to what can be set makes of the force: force at the reading to set minus the target. */
+export interface RoundingError {
+  readonly value: number;
   readonly unit: ForceUnit;
+  /** In % of the target. */
+  readonly percent: number;
 }
 
 export interface LookupResult {
@@ -28,8 +30,14 @@ export interface LookupResult {
   readonly reading: Quantity<PressureUnit> | null;
   readonly readingToSet: Quantity<PressureUnit> | null;
   readonly forceAtReadingToSet: Quantity<ForceUnit> | null;
+  /** Null where nothing was rounded. */
+  readonly roundingError: RoundingError | null;
+  /** At the unrounded reading. */
   readonly forceInterval: ForceInterval | null;
-  readonly uncertainty: LookupUncertainty | null;
+  /** Of the force at the reading to set; of a force behind a reading, and where nothing can be set, at `reading`. */
+  readonly uncertainty: UncertaintyBudget | null;
+  /** How true the gauge is there by its class; null without a gauge. */
+  readonly gaugeAccuracy: GaugeAccuracy | null;
   readonly preload: {
     readonly force: Quantity<ForceUnit>;
     readonly readingToSet: Quantity<PressureUnit>;
@@ -52,8 +60,10 @@ export function withoutNumber(
     reading: null,
     readingToSet: null,
     forceAtReadingToSet: null,
+    roundingError: null,
     forceInterval: null,
     uncertainty: null,
+    gaugeAccuracy: null,
     preload: null,
     doNotExceed: null,
     warnings: byWeight(warnings),
@@ -73,19 +83,4 @@ export function intervalAt(curve: Curve, reading: number, unit: ForceUnit, warni
     high: outward(interval.value.high),
     unit,
   };
-}
-
-export function uncertaintyAtReading(
-  basis: LookupBasis,
-  curve: Curve,
-  reading: number,
-  unit: ForceUnit,
-): LookupUncertainty | null {
-  const budget = uncertaintyAt(curve, reading, {
-    ...(basis.certificate === null ? {} : { certificate: basis.certificate }),
-    resolution: basis.step,
-  });
-  if (!budget.ok) return null;
-  const expanded = convert(force, { value: budget.value.expanded, unit: curve.units.force }, unit);
-  return { expanded, k: budget.value.k, unit };
 }

@@ -20,7 +20,9 @@ export const warningMeanings = {
   drifting: ['caution', 'The last two calibrations differ by more than the limit.'],
   'outside-dial-window': ['caution', 'The reading lies outside the part of the dial to work in.'],
   'graduation-too-coarse': ['caution', 'The smallest step that can be read is too large a part of the reading.'],
+  'first-use-late': ['caution', 'The days the profile allows before first use are over, and no first use is recorded.'],
   'acceptance-failed': ['caution', 'The calibration does not meet a rule of the profile.'],
+  'acceptance-in-doubt': ['caution', 'A figure of the calibration lies beyond its limit by less than its uncertainty.'],
   'acceptance-conditional': ['note', 'The calibration meets a rule of the profile only with a condition.'],
   'due-soon': ['note', 'The calibration ends soon.'],
   'near-end-of-range': ['note', 'The target lies close to the end of the calibrated range.'],
@@ -29,6 +31,8 @@ export const warningMeanings = {
     'note',
     'The preload lies outside the calibrated range or not below the target, so it has no reading.',
   ],
+  'gauge-class-coarse': ['note', "The error the gauge's class permits here is more than the accuracy limit."],
+  'temperature-not-counted': ['note', 'The temperature asked for is not in the uncertainty.'],
   'interval-not-finite': ['note', 'The data give no finite force interval here.'],
   'released-by-name': ['note', 'A named person released the reading in spite of a stop.'],
 } as const satisfies Readonly<Record<string, readonly [WarningWeight, string]>>;
@@ -43,6 +47,11 @@ export interface Warning {
 
 export function warn(code: WarningCode, message: string): Warning {
   return { code, weight: warningMeanings[code][0], message };
+}
+
+/** The warning of a code with its meaning for a sentence, where what was found stands elsewhere. */
+export function explainWarning(code: WarningCode): Warning {
+  return warn(code, warningMeanings[code][1]);
 }
 
 export function warnOfRelease({ name }: { readonly name: string }): Warning {

@@ -6,7 +6,10 @@ import { isStrictlyIncreasing } from './is-strictly-increasing.ts';
 
 export interface DegreeComparison {
   readonly degree: Degree;
+  /** Ascending powers of x. */
+  readonly coefficients: readonly number[];
   readonly residualStandardDeviation: number;
+  readonly degreesOfFreedom: number;
   /** Against the degree below; null for degree 1, and where the degree below already passes through every point. */
   readonly fStatistic: number | null;
   readonly pValue: number | null;
@@ -44,17 +47,18 @@ export function compareDegrees(points: readonly Point[]): readonly DegreeCompari
 /** Answers the same for fits that exist already, ascending in degree. */
 export function compareFits(fits: readonly PolynomialFit[]): readonly DegreeComparison[] {
   return fits.map((fit, index) => {
-    const { degree, residualStandardDeviation } = fit;
+    const { degree, coefficients, residualStandardDeviation, degreesOfFreedom } = fit;
     const strictlyIncreasing = isStrictlyIncreasing(fit);
+    const known = { degree, coefficients, residualStandardDeviation, degreesOfFreedom, strictlyIncreasing };
     const lower = fits[index - 1];
     const floor = roundingFloor(fit);
     if (lower === undefined || lower.residualSumOfSquares <= floor) {
-      return { degree, residualStandardDeviation, fStatistic: null, pValue: null, strictlyIncreasing };
+      return { ...known, fStatistic: null, pValue: null };
     }
     const left = Math.max(fit.residualSumOfSquares, floor);
     const fStatistic = (Math.max(0, lower.residualSumOfSquares - left) / left) * fit.degreesOfFreedom;
     const pValue = fUpperProbability(fStatistic, 1, fit.degreesOfFreedom);
-    return { degree, residualStandardDeviation, fStatistic, pValue, strictlyIncreasing };
+    return { ...known, fStatistic, pValue };
   });
 }
 

@@ -4,11 +4,18 @@
 import { inverse, Matrix, QrDecomposition } from 'ml-matrix';
 import regression from 'regression';
 import { fail, type Outcome, succeed } from '../problem.ts';
+import { checkPoints } from './check-points.ts';
+import { cooksDistance } from './cooks-distance.ts';
+import { deletedResidual } from './deleted-residual.ts';
 import { type LackOfFit, lackOfFit } from './lack-of-fit.ts';
 import { evaluate, powers } from './polynomial.ts';
 import type { Range } from './within-range.ts';
 
+/** The degrees a calibration may have. */
 export type Degree = 1 | 2 | 3;
+
+/** The degrees that are fitted. 4 and 5 are no calibration's; published cases of degree 5 check the same code through them. */
+export type FittedDegree = Degree | 4 | 5;
 
 export interface Point {
   readonly x: number;
@@ -21,11 +28,15 @@ export interface FittedPoint extends Point {
   readonly residual: number;
   /** Residual over its own standard deviation, s sqrt(1 - leverage); null where that is zero or rounding alone. */
   readonly studentized: number | null;
+  /** The same against the curve through all other points; null where `studentized` is, and where it is not finite. */
+  readonly deletedStudentized: number | null;
   readonly leverage: number;
+  /** How far this point alone moves the curve; null where `studentized` is. */
+  readonly cooksDistance: number | null;
 }
 
-export interface PolynomialFit {
-  readonly degree: Degree;
+export interface PolynomialFit<D extends FittedDegree = Degree> {
+  readonly degree: D;
   /** Scaled x is u = (x - centre) / halfWidth, from -1 to 1 over the points. */
   readonly centre: number;
   readonly halfWidth: number;
@@ -35,6 +46,8 @@ export interface PolynomialFit {
   readonly coefficients: readonly number[];
   /** Of `coefficients`, in the same order. */
   readonly standardErrors: readonly number[];
+  /** Of `coefficients`: row and column in the same order, units of y squared over powers of x. */
+  readonly covariance: readonly (readonly number[])[];
   /** (X'X)^-1 in powers of u; s^2 times it is the covariance of `scaledCoefficients`. */
   readonly inverseInformation: readonly (readonly number[])[];
   readonly residualStandardDeviation: number;
@@ -59,12 +72,13 @@ const keptDecimals = 15;
 /**
  * Answers the polynomial of the given degree that lies nearest the points by least squares, y on x.
  * s = residual standard deviation, sqrt(sum of squared residuals / (n - degree - 1)); leverage h = u' (X'X)^-1 u;
- * R2 = 1 - residual / total sum of squares about the mean, and 0 where all y are equal.
+ * R2 = 1 - residual / total sum of squares about the mean, and 0 where all y are equal. Covariance of the coefficients: s^2 times
+ * (X'X)^-1 in powers of x, as products of rows of R^-1 carried from u to x, so that the variances are sums of squares.
  * Range: finite x and y; at least degree + 2 points, never fewer than 3, on at least degree + 1 different x.
  * Problems: `number-out-of-range`, `too-few-points`, `equal-levels`, `fit-unstable` (the two solutions disagree).
  * Source: NIST/SEMATECH e-Handbook 4.1.4.1 (from memory) for least squares; NIST StRD Norris and Pontius for its digits.
  */
-export function fitPolynomial(points: readonly Point[], degree: Degree): Outcome<PolynomialFit> {
+export function fitPolynomial<D extends FittedDegree>(points: readonly Point[], degree: D): Outcome<PolynomialFit<D>> {
   const checked = checkPoints(points, degree);
   if (!checked.ok) return checked;
   const { xRange, yRange } = checked.value;
@@ -97,21 +111,27 @@ export function fitPolynomial(points: readonly Point[], degree: Degree): Outcome
     const residual = (scaledResiduals[index] ?? Number.NaN) * yHalfWidth;
     const free = 1 - leverage;
     const deviation = free > leastFreedom ? residualStandardDeviation * Math.sqrt(free) : 0;
+    const studentized = deviation > 0 ? residual / deviation : null;
+    const deleted = studentized === null ? null : deletedResidual(studentized, degreesOfFreedom);
     return {
       x: point.x,
       y: point.y,
       fitted: point.y - residual,
       residual,
-      studentized: deviation > 0 ? residual / deviation : null,
+      studentized,
+      deletedStudentized: deleted !== null && Number.isFinite(deleted) ? deleted : null,
       leverage,
+      cooksDistance: studentized === null ? null : cooksDistance(studentized, leverage, degree + 1),
     };
   });
   const meanV = scaled.reduce((sum, [, v]) => sum + v, 0) / points.length;
   const totalSum = sumOfSquares(scaled.map(([, v]) => v - meanV));
   const toRaw = rawFromScaled(centre, halfWidth, degree);
   const coefficients = toRaw.map((row, power) => dot(row, solution) * yHalfWidth + (power === 0 ? yCentre : 0));
-  const standardErrors = toRaw.map((row) => residualStandardDeviation * Math.sqrt(spreadOf(inverseR, row)));
-  if (![...coefficients, ...standardErrors].every(Number.isFinite)) {
+  const rootRows = toRaw.map((row) => times(row, inverseR).map((value) => value * residualStandardDeviation));
+  const standardErrors = rootRows.map((row) => Math.sqrt(sumOfSquares(row)));
+  const covariance = rootRows.map((left) => rootRows.map((right) => dot(left, right)));
+  if (![...coefficients, ...standardErrors, ...covariance.flat()].every(Number.isFinite)) {
     return fail(
       'fit-unstable',
       'The values are too small or too large for their coefficients to be written as numbers.',
@@ -124,6 +144,7 @@ export function fitPolynomial(points: readonly Point[], degree: Degree): Outcome
     scaledCoefficients: solution.map((value, power) => value * yHalfWidth + (power === 0 ? yCentre : 0)),
     coefficients,
     standardErrors,
+    covariance,
     inverseInformation: inverseR.map((left) => inverseR.map((right) => dot(left, right))),
     residualStandardDeviation,
     residualSumOfSquares: scaledSum * yHalfWidth * yHalfWidth,
@@ -139,7 +160,7 @@ export function fitPolynomial(points: readonly Point[], degree: Degree): Outcome
  * Coefficients by `regression`, then once more through what the first pass left over. Its normal equations lose about
  * four digits to rounding; the second pass gives them back, so that the result is as good as that of QR.
  */
-function solveByRegression(scaled: readonly (readonly [number, number])[], degree: Degree): readonly number[] {
+function solveByRegression(scaled: readonly (readonly [number, number])[], degree: FittedDegree): readonly number[] {
   const options = { order: degree, precision: keptDecimals };
   const first = [...regression.polynomial(scaled, options).equation].reverse();
   const left = scaled.map(([u, v]): [number, number] => [u, v - evaluate(first, u)]);
@@ -162,74 +183,23 @@ function sumOfSquares(values: readonly number[]): number {
   return dot(values, values);
 }
 
+/** row times a square matrix. */
+function times(row: readonly number[], matrix: readonly (readonly number[])[]): readonly number[] {
+  return row.map((_, column) => row.reduce((sum, value, i) => sum + value * (matrix[i]?.[column] ?? 0), 0));
+}
+
 /** row (X'X)^-1 row' as the squared length of row R^-1, a sum of squares in which nothing cancels. */
 function spreadOf(inverseR: readonly (readonly number[])[], row: readonly number[]): number {
-  return sumOfSquares(
-    row.map((_, column) => row.reduce((sum, value, i) => sum + value * (inverseR[i]?.[column] ?? 0), 0)),
-  );
+  return sumOfSquares(times(row, inverseR));
 }
 
 /** Row j holds what each power of u adds to x^j: ((x - centre) / halfWidth)^i by the binomial theorem. */
-function rawFromScaled(centre: number, halfWidth: number, degree: Degree): readonly (readonly number[])[] {
-  const binomial = [[1], [1, 1], [1, 2, 1], [1, 3, 3, 1]] as const;
+function rawFromScaled(centre: number, halfWidth: number, degree: FittedDegree): readonly (readonly number[])[] {
+  const binomial = [[1], [1, 1], [1, 2, 1], [1, 3, 3, 1], [1, 4, 6, 4, 1], [1, 5, 10, 10, 5, 1]] as const;
   const size = degree + 1;
   return Array.from({ length: size }, (_, j) =>
     Array.from({ length: size }, (__, i) =>
       j > i ? 0 : ((binomial[i]?.[j] ?? 0) * (-centre / halfWidth) ** (i - j)) / halfWidth ** j,
     ),
   );
-}
-
-function checkPoints(
-  points: readonly Point[],
-  degree: Degree,
-): Outcome<{ readonly xRange: Range; readonly yRange: Range }> {
-  for (const [index, point] of points.entries()) {
-    for (const name of ['x', 'y'] as const) {
-      if (!Number.isFinite(point[name])) {
-        return fail(
-          'number-out-of-range',
-          `Point ${index + 1} has ${name} = ${point[name]}; a fit needs finite numbers.`,
-          {
-            where: `points[${index}].${name}`,
-            needed: 'a finite number',
-            given: String(point[name]),
-          },
-        );
-      }
-    }
-  }
-  const leastPoints = Math.max(3, degree + 2);
-  if (points.length < leastPoints) {
-    return fail(
-      'too-few-points',
-      `A curve of degree ${degree} needs at least ${leastPoints} points; there are ${points.length}.`,
-      {
-        needed: `${leastPoints} points`,
-        given: String(points.length),
-      },
-    );
-  }
-  const levels = new Set(points.map(({ x }) => x)).size;
-  if (levels === 1) {
-    return fail('equal-levels', 'All points are at one level, so no curve runs through them.', {
-      needed: `${degree + 1} different levels`,
-      given: '1',
-    });
-  }
-  if (levels < degree + 1) {
-    return fail(
-      'too-few-points',
-      `A curve of degree ${degree} needs at least ${degree + 1} different levels; there are ${levels}.`,
-      {
-        needed: `${degree + 1} different levels`,
-        given: String(levels),
-      },
-    );
-  }
-  return succeed({ xRange: rangeOf(points.map(({ x }) => x)), yRange: rangeOf(points.map(({ y }) => y)) });
-}
-
-function rangeOf(values: readonly number[]): Range {
-  return { low: Math.min(...values), high: Math.max(...values) };
 }

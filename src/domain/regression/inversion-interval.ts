@@ -4,25 +4,26 @@ import { fail, type Outcome, succeed } from '../problem.ts';
 import { twoSidedStudentFactor } from '../statistics/student-quantile.ts';
 import type { PolynomialFit } from './fit-polynomial.ts';
 import { invert } from './invert.ts';
-import { crossingBetween, crossings, evaluate, multiply, type Polynomial, shift } from './polynomial.ts';
+import { multiply, type Polynomial, shift } from './polynomial.ts';
 import type { Interval, IntervalOptions } from './prediction-interval.ts';
+import { type Stretch, stretchBelowZero } from './stretch-below-zero.ts';
 import type { Range } from './within-range.ts';
 
 /** In scaled x, where the fitted points run from -1 to 1: half their width beyond either end. House rule: further out the curve says nothing. */
 const searchLimit = 2;
 
-/** How far beyond the crossings of the quadratic part to look for those of the whole. House rule: room for the higher terms. */
-const roomBeyond = 1.5;
-
 /**
  * Answers between which x an observed y arose with probability `level`: the connected set, around the inverse, of x with
  * |y - p(x)| <= t s sqrt(1 + h(x)), or t s sqrt(h(x)) for the mean of very many observations.
  * p = curve, s = residual standard deviation, h = leverage, t = two-sided Student factor.
- * Range: y within the curve's range; the bounds are sought up to half the width of the points beyond them.
- * Problems: those of `invert`; `interval-not-finite` where there is no bound on one side or on both (a curve too flat
- * against its scatter leaves a half line or the whole line).
- * Source: E. C. Fieller, J. R. Statist. Soc. B 16 (1954) 175 for the line (from memory); Greenwell and Schubert Kabban,
- * The R Journal 6(1), 2014, "inversion interval".
+ * Range: y within the curve's range; both bounds within half the width of the points beyond their ends.
+ * Problems: those of `invert`, and what such a set can be instead, decided on the whole real line:
+ * `interval-whole-line` where the band holds y at every x; `interval-two-rays` where it does but for a gap on one side of
+ * the inverse (the last term of the curve does not stand out from its scatter), with the gap in `given`;
+ * `interval-outside-range` where a bound lies further out than above, with the bounds in `given`. For a line the first
+ * two mean g = (t s)^2 / (b^2 Sxx) > 1, b = slope.
+ * Source: E. C. Fieller, J. R. Statist. Soc. B 16 (1954) 175 for the line, its g and its three cases (from memory);
+ * Greenwell and Schubert Kabban, The R Journal 6(1), 2014, "inversion interval".
  * Example: the arsenic data there, y = 3.0 at 90 %: 2.6035 to 3.2587; for the mean response 2.8724 to 2.9898.
  */
 export function invertPredictionBand(fit: PolynomialFit, y: number, options: IntervalOptions): Outcome<Interval> {
@@ -32,59 +33,57 @@ export function invertPredictionBand(fit: PolynomialFit, y: number, options: Int
   if (spread === 0) return succeed({ level: options.level, low: inverse.value, high: inverse.value });
 
   // Everything is written in v = u - u0 around the inverse, where p - y has no constant term: without that shift the
-  // squares below would cancel to nothing for a band that is narrow against the curve.
+  // squares below would cancel to nothing for a band that is narrow against the curve. In units of t s, for scale.
   const origin = (inverse.value - fit.centre) / fit.halfWidth;
   const [, ...rise] = shift(fit.scaledCoefficients, origin);
-  const distance = [0, ...rise];
+  const distance = [0, ...rise.map((coefficient) => coefficient / spread)];
   const [atOrigin = 0, ...leverageRise] = shift(leverageOf(fit), origin);
   const variance = [atOrigin + (options.of === 'observation' ? 1 : 0), ...leverageRise];
-  const outsideBand = multiply(distance, distance).map((value, power) => value - spread ** 2 * (variance[power] ?? 0));
+  const outsideBand = multiply(distance, distance).map((value, power) => value - (variance[power] ?? 0));
 
-  const limits: Range = { low: -searchLimit - origin, high: searchLimit - origin };
-  const { below, above } = convexCrossings(outsideBand, limits) ?? nearestCrossings(outsideBand, limits);
-  if (below === undefined || above === undefined) {
-    const side = below === undefined ? (above === undefined ? 'either side' : 'the lower side') : 'the upper side';
+  const stretch = stretchBelowZero(outsideBand, { low: -searchLimit - origin, high: searchLimit - origin });
+  const toX = (v: number): number => inverse.value + fit.halfWidth * v;
+  if (stretch.kind !== 'bounded') return withoutBounds(stretch, fit, toX);
+  return succeed({ level: options.level, low: toX(stretch.low), high: toX(stretch.high) });
+}
+
+function withoutBounds(
+  stretch: Exclude<Stretch, { readonly kind: 'bounded' }>,
+  fit: PolynomialFit,
+  toX: (v: number) => number,
+): Outcome<never> {
+  const searched: Range = {
+    low: fit.centre - searchLimit * fit.halfWidth,
+    high: fit.centre + searchLimit * fit.halfWidth,
+  };
+  const needed = `bounds from ${written(searched.low)} to ${written(searched.high)}`;
+  if (stretch.kind === 'whole-line') {
     return fail(
-      'interval-not-finite',
-      `The calibration data give no bound on ${side}: the curve is too flat against its scatter.`,
-      {
-        needed: 'a bound within half the calibrated width beyond the ends',
-      },
+      'interval-whole-line',
+      'The calibration data give no interval here: the curve is so flat against its scatter that every value explains the observation.',
+      { needed, given: 'no bound on either side' },
     );
   }
-  return succeed({
-    level: options.level,
-    low: inverse.value + fit.halfWidth * below,
-    high: inverse.value + fit.halfWidth * above,
-  });
-}
-
-interface NearestCrossings {
-  readonly below: number | undefined;
-  readonly above: number | undefined;
-}
-
-function nearestCrossings(polynomial: Polynomial, limits: Range): NearestCrossings {
-  const found = crossings(polynomial, limits.low, limits.high);
-  return { below: found.findLast((v) => v < 0), above: found.find((v) => v > 0) };
-}
-
-/**
- * The same where the polynomial, below zero at v = 0, is convex as far as `reach` on both sides and above zero there:
- * each side then has exactly one crossing. That is so for every band that is narrow against its curve, and spares the
- * search for all crossings. Null where it cannot be shown.
- */
-function convexCrossings(polynomial: Polynomial, limits: Range): NearestCrossings | null {
-  const [constant = 0, linear = 0, quadratic = 0] = polynomial;
-  const root = Math.sqrt(linear * linear - 4 * quadratic * constant);
-  const reach = (roomBeyond * (Math.abs(linear) + root)) / (2 * quadratic);
-  if (!(reach > 0 && -reach >= limits.low && reach <= limits.high)) return null;
-  let curvature = 2 * quadratic;
-  for (let power = 3; power < polynomial.length; power += 1) {
-    curvature -= power * (power - 1) * Math.abs(polynomial[power] ?? 0) * reach ** (power - 2);
+  if (stretch.kind === 'two-rays') {
+    const gaps = stretch.gaps.map(({ low, high }) => `from ${written(toX(low))} to ${written(toX(high))}`);
+    return fail(
+      'interval-two-rays',
+      'The calibration data give no interval here: the last term of the curve does not stand out from its scatter, and every value but those in a gap explains the observation.',
+      { needed, given: `every value but those ${gaps.join(' and ')}` },
+    );
   }
-  if (!(curvature > 0 && evaluate(polynomial, -reach) > 0 && evaluate(polynomial, reach) > 0)) return null;
-  return { below: crossingBetween(polynomial, -reach, 0), above: crossingBetween(polynomial, 0, reach) };
+  const [low, high] = [toX(stretch.low), toX(stretch.high)];
+  const side = low >= searched.low ? 'the upper side' : high <= searched.high ? 'the lower side' : 'either side';
+  return fail(
+    'interval-outside-range',
+    `The calibration data give no bound on ${side} within half the calibrated width beyond the end; further out the curve says nothing.`,
+    { needed, given: `bounds from ${written(low)} to ${written(high)}` },
+  );
+}
+
+/** A bound inside a sentence, in units of x. */
+function written(x: number): string {
+  return Number.isFinite(x) ? String(Number(x.toPrecision(6))) : 'no end';
 }
 
 /** The leverage as a polynomial in u: the entries of (X'X)^-1 gathered by the sum of their powers. */

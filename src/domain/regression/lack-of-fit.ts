@@ -3,6 +3,9 @@
 import { fUpperProbability } from '../statistics/f-upper-probability.ts';
 
 export interface LackOfFit {
+  /** Sum of squares of the level means about the curve, and of the observations about their level means: together the residual one. */
+  readonly lackOfFitSumOfSquares: number;
+  readonly pureErrorSumOfSquares: number;
   readonly fStatistic: number;
   readonly pValue: number;
   readonly numeratorDegrees: number;
@@ -43,5 +46,12 @@ export function lackOfFit(
   if (scattered === 0) return null;
   const fStatistic = missed / numeratorDegrees / (scattered / denominatorDegrees);
   const pValue = fUpperProbability(fStatistic, numeratorDegrees, denominatorDegrees);
-  return { fStatistic, pValue, numeratorDegrees, denominatorDegrees };
+  return {
+    lackOfFitSumOfSquares: missed,
+    pureErrorSumOfSquares: scattered,
+    fStatistic,
+    pValue,
+    numeratorDegrees,
+    denominatorDegrees,
+  };
 }

@@ -1,11 +1,12 @@
 // The shape of a rule profile: every limit the program judges by, each with where it comes from.
-// The profile shipped with the program is in twelve-months-two-percent.ts.
+// The profiles shipped with the program are listed in shipped-profiles.ts.
 
 /**
  * How a limit is known: `read` in the document or a reproduction of it, from `memory`, `computed` from exact values,
- * common `practice` without a source, or a `house` rule of this program.
+ * common `practice` without a source, a `house` rule of this program, or set by the `plant` for reasons it names.
  */
-export type Provenance = 'read' | 'memory' | 'computed' | 'practice' | 'house';
+export const provenances = ['read', 'memory', 'computed', 'practice', 'house', 'plant'] as const;
+export type Provenance = (typeof provenances)[number];
 
 export interface Limit {
   readonly value: number;
@@ -47,4 +48,22 @@ export interface RuleProfile {
   readonly ceilingOfYield: Limit;
   /** Preload as a fraction of the final force. */
   readonly preloadFraction: Limit;
+  /**
+   * How much of the expanded uncertainty of a level's error is kept away from the accuracy limit, as a multiple of U:
+   * 1 is guarded, 0 simple acceptance. Without it, as in `rules-set/1`: 0.
+   */
+  readonly guardFactor?: Limit | undefined;
+  /** Largest difference between falling and rising series at one level, in % of force. Without it: not judged. */
+  readonly reversibilityPercent?: Limit | undefined;
+  /** Largest force behind the reading at zero force, in % of the largest force calibrated. Without it: not judged. */
+  readonly zeroPercent?: Limit | undefined;
+  /** Largest step that can be read at a level, as force in % of the level. Without it: not judged. */
+  readonly resolutionPercent?: Limit | undefined;
+  /** Days before its first use on a project that a calibration may lie at most. Without it: not asked. */
+  readonly firstUseDays?: Limit | undefined;
+  /** 1 where readings are also worked to on falling pressure, so that reversibility belongs to the uncertainty. Without it: 0. */
+  readonly fallingUse?: Limit | undefined;
 }
+
+/** The names of the limits of a profile. */
+export type RuleName = Exclude<keyof RuleProfile, 'name' | 'title'>;

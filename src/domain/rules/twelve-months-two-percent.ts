@@ -1,7 +1,9 @@
-// The rule profile the program ships with: twelve months, two per cent, three cycles.
+// The rule profile a new plant starts with: twelve months, two per cent, three cycles.
 // Rules differ between agencies and years; the project specification, local code and the licensed engineer decide.
 
 import type { RuleProfile } from './rule-profile.ts';
+
+const dialWindowSource = 'AASHTO LRFD Construction section 10; PCI MNL-116';
 
 export const twelveMonthsTwoPercent: RuleProfile = {
   name: 'twelve-months-two-percent',
@@ -21,14 +23,14 @@ export const twelveMonthsTwoPercent: RuleProfile = {
   minimumCycles: {
     value: 3,
     provenance: 'read',
-    source: 'Caltrans METS criteria 2025; ALDOT-358 (1994) 2.2 to 2.4',
+    source: 'Caltrans METS pre-tensioning criteria 2025; ALDOT-358 (1994) 2.4, piling jacks',
   },
   minimumLevels: {
     value: 5,
     provenance: 'house',
     source: 'enough levels to judge the degree of the curve',
   },
-  validCertificates: { value: 1, provenance: 'read', source: 'Caltrans METS criteria 2025' },
+  validCertificates: { value: 1, provenance: 'read', source: 'Caltrans METS pre-tensioning criteria 2025' },
   activeLoading: { value: 1, provenance: 'practice', source: 'a passive set-up reverses seal friction' },
   efficiencyLow: {
     value: 0.93,
@@ -45,8 +47,8 @@ export const twelveMonthsTwoPercent: RuleProfile = {
     provenance: 'house',
     source: 'the accuracy limit: the older curve would now read outside it',
   },
-  dialWindowLow: { value: 0.25, provenance: 'read', source: 'UFGS 02490' },
-  dialWindowHigh: { value: 0.75, provenance: 'read', source: 'UFGS 02490' },
+  dialWindowLow: { value: 0.25, provenance: 'memory', source: dialWindowSource },
+  dialWindowHigh: { value: 0.75, provenance: 'memory', source: dialWindowSource },
   readableStepPercent: {
     value: 2,
     provenance: 'house',
@@ -54,8 +56,8 @@ export const twelveMonthsTwoPercent: RuleProfile = {
   },
   cellWindowLow: {
     value: 0.1,
-    provenance: 'read',
-    source: 'Caltrans METS criteria 2025',
+    provenance: 'memory',
+    source: 'AASHTO LRFD Construction section 10',
   },
   ceilingOfBreaking: {
     value: 0.8,
@@ -71,5 +73,11 @@ export const twelveMonthsTwoPercent: RuleProfile = {
     value: 0.2,
     provenance: 'read',
     source: 'Oregon form 734-2594; PCI MNL-116 gives 5 to 25 % (from memory)',
+  },
+  guardFactor: {
+    value: 1,
+    provenance: 'house',
+    source:
+      'guarded acceptance of JCGM 106:2012 8.3 and ILAC-G8:09/2019 4.2, risk below 2.5 %; the sources of the limit do not say',
   },
 };

@@ -12,7 +12,7 @@ import type { Outcome } from '../../domain/problem.ts';
 import type { CalibrationRecord } from '../../ledger/plant-state.ts';
 import { approveCalibration, rejectCalibration } from '../../service/decide-calibration.ts';
 import { findCalibration } from '../../service/find-record.ts';
-import { fitSheet } from '../../service/fit-sheet.ts';
+import { fitContext, fitSheet } from '../../service/fit-sheet.ts';
 import type { Plant } from '../../service/plant.ts';
 import { recordRun } from '../../service/record-run.ts';
 import { listCalibrations, showCalibration } from '../../service/show-calibration.ts';
@@ -51,7 +51,8 @@ export function calibrationRoutes(app: App, plant: Plant): void {
       const refreshed = await plant.refresh();
       if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
       const { degree, set } = request.body;
-      return sendOutcome(reply, fitSheet(sheet.value, plant.state.rules, { degree, set }, { today: plant.today() }));
+      const context = fitContext(plant, sheet.value);
+      return sendOutcome(reply, fitSheet(sheet.value, { degree, set }, context));
     },
   );
 

@@ -1,8 +1,10 @@
-// Look-ups and releases of one pair.
+// Look-ups, tables of readings and releases of one pair.
 
 import { z } from 'zod';
 import { lookupAnswer, lookupQuery, releaseBody } from '../../contract/lookup.ts';
 import { problemAnswer } from '../../contract/problem.ts';
+import { readingsAnswer, readingsQuery } from '../../contract/readings-table.ts';
+import { listReadings } from '../../service/list-readings.ts';
 import { lookUpPair } from '../../service/look-up.ts';
 import type { Plant } from '../../service/plant.ts';
 import { releaseReading } from '../../service/release-reading.ts';
@@ -31,6 +33,23 @@ export function lookUpRoutes(app: App, plant: Plant): void {
       const key = JSON.stringify([plant.today(), tag, request.query]);
       const answer = () => writeLookup(lookUpPair(plant, tag, request.query, null));
       return sendWritten(reply, plant.untilNextEntry('look-ups', key, answer));
+    },
+  );
+
+  app.get(
+    '/api/pairs/:tag/readings',
+    {
+      schema: {
+        summary: 'The readings to set over a range of forces, from the calibrated range unless asked otherwise',
+        params,
+        querystring: readingsQuery,
+        response: { 200: readingsAnswer, '4xx': problemAnswer },
+      },
+    },
+    async (request, reply) => {
+      const refreshed = await plant.refresh();
+      if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
+      return sendWritten(reply, writeLookup(listReadings(plant, request.params.tag, request.query)));
     },
   );
 

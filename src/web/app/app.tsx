@@ -35,6 +35,9 @@ const OpenPlantPage = lazy(async () => ({
 const PeoplePage = lazy(async () => ({
   default: (await loadPage(() => import('../features/people/people-page.tsx'))).PeoplePage,
 }));
+const RulesPage = lazy(async () => ({
+  default: (await loadPage(() => import('../features/rules/rules-page.tsx'))).RulesPage,
+}));
 const SignInPage = lazy(async () => ({
   default: (await loadPage(() => import('../features/sign-in/sign-in-page.tsx'))).SignInPage,
 }));
@@ -55,6 +58,7 @@ export function App() {
             <Route path="/ledger" component={LedgerPage} />
             <Route path="/open" component={OpenPlantPage} />
             <Route path="/people" component={PeoplePage} />
+            <Route path="/rules" component={RulesPage} />
             <Route path="/sign-in" component={SignInPage} />
             <Route component={NotFoundPage} />
           </Switch>

@@ -8,7 +8,7 @@ import { VerdictMark } from './verdict-mark.tsx';
 
 type Acceptance = FitAnswer['acceptance'][number];
 
-const worstFirst = ['fail', 'conditional', 'not-judged', 'pass'] as const;
+const worstFirst = ['fail', 'conditional-fail', 'conditional-pass', 'not-judged', 'pass'] as const;
 
 /** One block a rule, the worst first; the sentence says everything, the figures stand beside it for the eye. */
 export function AcceptanceTable({ acceptance }: { readonly acceptance: readonly Acceptance[] }) {
@@ -43,10 +43,19 @@ export function AcceptanceTable({ acceptance }: { readonly acceptance: readonly 
   );
 }
 
+/** Rules whose figures are in % of force. */
+const percentRules: readonly Acceptance['rule'][] = [
+  'accuracy',
+  'repeatability',
+  'reversibility',
+  'zero',
+  'resolution',
+];
+
 /** A certificate is there or not, the loading was right or not: a count of one would say nothing. */
 const isCounted = ({ rule }: Acceptance): boolean => rule !== 'certificate' && rule !== 'loading';
 
 function figure({ rule }: Acceptance, value: number): string {
   const digits = formatNumber(Number(value.toPrecision(3)), { rule: 'as-typed' });
-  return rule === 'accuracy' || rule === 'repeatability' ? words.charts.percent(digits) : digits;
+  return percentRules.includes(rule) ? words.charts.percent(digits) : digits;
 }

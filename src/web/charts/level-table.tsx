@@ -1,13 +1,13 @@
 // The levels of a calibration with accuracy, repeatability, reversibility and load efficiency.
 
-import type { FitAnswer } from '../../contract/fit.ts';
 import type { Curve } from '../../domain/calibration/curve.ts';
+import type { CalibrationLevel } from '../../domain/calibration/levels.ts';
 import { formatNumber, formatUnit } from '../controls/format-number.ts';
 import { words } from '../words/desk-words.ts';
 import { NumberCell, ScrollTable } from './scroll-table.tsx';
 
 interface LevelTableProps {
-  readonly levels: readonly FitAnswer['levels'][number][];
+  readonly levels: readonly Omit<CalibrationLevel, 'budget'>[];
   readonly response: Curve['response'];
   readonly units: { readonly force: string; readonly reading: string };
 }

@@ -1,7 +1,7 @@
 // The verdict in large letters, with every entry check that is an error and whatever else belongs beside it.
 
 import type { ReactNode } from 'react';
-import type { Verdict } from '../../domain/calibration/acceptance.ts';
+import type { Verdict } from '../../domain/calibration/acceptance-result.ts';
 import { words } from '../words/desk-words.ts';
 import { CheckMark, type EntryCheck } from './check-mark.tsx';
 import styles from './verdict-block.module.css';

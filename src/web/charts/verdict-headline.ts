@@ -1,6 +1,6 @@
 // Which sentence stands above a calibration: its verdict, or that something must be looked at before any verdict counts.
 
-import type { Verdict } from '../../domain/calibration/acceptance.ts';
+import type { Verdict } from '../../domain/calibration/acceptance-result.ts';
 import type { EntryCheck } from './check-mark.tsx';
 
 export interface VerdictHeadline {

@@ -7,7 +7,19 @@ import { ledger } from './en-US/ledger.ts';
 import { openPlant } from './en-US/open-plant.ts';
 import { people } from './en-US/people.ts';
 import { review } from './en-US/review.ts';
+import { rules } from './en-US/rules.ts';
 import { whatsDue } from './en-US/whats-due.ts';
 import { words as everywhere } from './words.ts';
 
-export const words = { ...everywhere, calibrate, charts, equipment, ledger, openPlant, people, review, whatsDue };
+export const words = {
+  ...everywhere,
+  calibrate,
+  charts,
+  equipment,
+  ledger,
+  openPlant,
+  people,
+  review,
+  rules,
+  whatsDue,
+};

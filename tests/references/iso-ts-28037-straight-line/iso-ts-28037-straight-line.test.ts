@@ -1,8 +1,10 @@
-// ISO/TS 28037: the straight line with equal uncertainties (clause 6.3) and with unknown equal ones (Annex E).
-// The cases with unequal weights and with uncertainty in x are not least squares of y on x and are not tested here.
+// ISO/TS 28037: the straight line with equal uncertainties (clauses 6.3 and 11) and with unknown equal ones (Annex E).
+// The cases with unequal weights and of clause 7 (uncertainty in x too) are models the program does not offer.
 
 import { describe, expect, it } from 'vitest';
 import { fitPolynomial } from '../../../src/domain/regression/fit-polynomial.ts';
+import { invert } from '../../../src/domain/regression/invert.ts';
+import { predict, slopeAt, standardErrorOfPrediction } from '../../../src/domain/regression/predict.ts';
 import { expectDigits } from '../../expect-digits.ts';
 import { outcomeValue } from '../../outcome-value.ts';
 import reference from './case.json' with { type: 'json' };
@@ -21,6 +23,9 @@ describe('ISO/TS 28037 straight line', () => {
     expectDigits(b, { certified: results.annexE.b, ...printed });
     expectDigits(uA, { certified: results.annexE.u_a, ...printed });
     expectDigits(uB, { certified: results.annexE.u_b, ...printed });
+    const covariance = fit.covariance[0]?.[1] ?? Number.NaN;
+    expectDigits(covariance, { certified: results.annexE.cov_ab, ...printed });
+    expectDigits(covariance, { certified: recomputed.annexE.cov, ...exact });
     expectDigits(uA, { certified: recomputed.annexE.u_a, ...exact });
     expectDigits(uB, { certified: recomputed.annexE.u_b, ...exact });
     expectDigits(fit.residualSumOfSquares, { certified: recomputed.annexE.chi2, ...exact });
@@ -34,6 +39,52 @@ describe('ISO/TS 28037 straight line', () => {
     expectDigits(b, { certified: results.equal.b, ...printed });
     const u = data.cases.equal.u_y[0] ?? Number.NaN;
     expectDigits(fit.residualSumOfSquares / u ** 2, { certified: results.equal.chi2_obs, ...printed });
+  });
+
+  describe('with equal uncertainties that are known', () => {
+    // The fit estimates the uncertainty of y from the scatter, s; here it is known, u. Every standard uncertainty of the
+    // fit is proportional to the one used, so that u / s carries it over.
+    const fit = outcomeValue(fitPolynomial(pointsOf(data.cases.equal.y), 1));
+    const u = data.cases.equal.u_y[0] ?? Number.NaN;
+    const known = u / fit.residualStandardDeviation;
+    const { inverse, forward } = results.equal;
+
+    it('gives clause 6.3: standard uncertainties and covariance of intercept and slope', () => {
+      const [uA = Number.NaN, uB = Number.NaN] = fit.standardErrors.map((error) => error * known);
+      const covariance = (fit.covariance[0]?.[1] ?? Number.NaN) * known ** 2;
+      expectDigits(uA, { certified: results.equal.u_a, ...printed });
+      expectDigits(uB, { certified: results.equal.u_b, ...printed });
+      expectDigits(covariance, { certified: results.equal.cov_ab, ...printed });
+      expectDigits(uA, { certified: recomputed.equal.u_a, ...exact });
+      expectDigits(uB, { certified: recomputed.equal.u_b, ...exact });
+      expectDigits(covariance, { certified: recomputed.equal.cov_ab, ...exact });
+    });
+
+    it('gives clause 11.1: the x behind a y that has that uncertainty too, and its standard uncertainty', () => {
+      const x = outcomeValue(invert(fit, inverse.y0));
+      const uncertainty = (standardErrorOfPrediction(fit, x, 'observation') * known) / slopeAt(fit, x);
+      expectDigits(x, { certified: inverse.x, ...printed });
+      expectDigits(uncertainty, { certified: inverse.u_x, ...printed });
+      expectDigits(x, { certified: recomputed.equal.x0, ...exact });
+      expectDigits(uncertainty, { certified: recomputed.equal.u_x0, ...exact });
+    });
+
+    it('gives clause 11.2: the y at an x with an uncertainty of its own, recomputed', () => {
+      const { x, u_x } = forward;
+      const uncertainty = Math.hypot(standardErrorOfPrediction(fit, x, 'mean-response') * known, slopeAt(fit, x) * u_x);
+      expectDigits(predict(fit, x), { certified: recomputed.equal['y_at_3.5'], ...exact });
+      expectDigits(uncertainty, { certified: recomputed.equal['u_y_at_3.5_u_x_0.2'], ...exact });
+    });
+
+    it('would not accept the uncertainty of the line alone at the inverse, nor of an observation forward', () => {
+      const x = outcomeValue(invert(fit, inverse.y0));
+      const narrow = (standardErrorOfPrediction(fit, x, 'mean-response') * known) / slopeAt(fit, x);
+      expect(() => expectDigits(narrow, { certified: inverse.u_x, ...printed })).toThrow(printed.because);
+      const wide = Math.hypot(standardErrorOfPrediction(fit, 3.5, 'observation') * known, slopeAt(fit, 3.5) * 0.2);
+      expect(() => expectDigits(wide, { certified: recomputed.equal['u_y_at_3.5_u_x_0.2'], ...exact })).toThrow(
+        exact.because,
+      );
+    });
   });
 
   it('would not accept the standard uncertainty with n for n - 2', () => {

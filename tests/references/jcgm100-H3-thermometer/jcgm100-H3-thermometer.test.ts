@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { fitPolynomial } from '../../../src/domain/regression/fit-polynomial.ts';
 import { predict, standardErrorOfPrediction } from '../../../src/domain/regression/predict.ts';
+import { predictionInterval } from '../../../src/domain/regression/prediction-interval.ts';
 import { expectDigits } from '../../expect-digits.ts';
 import { outcomeValue } from '../../outcome-value.ts';
 import reference from './case.json' with { type: 'json' };
@@ -29,10 +30,10 @@ describe('JCGM 100 H.3, calibration of a thermometer', () => {
   });
 
   it('gives the correlation of intercept and slope as printed', () => {
-    // With x = centre + halfWidth u: slope = c1 / halfWidth and intercept = c0 - c1 centre / halfWidth.
-    const [[m00 = 0, m01 = 0] = [], [, m11 = 0] = []] = fit.inverseInformation.map((row) => [...row]);
-    const ratio = fit.centre / fit.halfWidth;
-    const correlation = (m01 - ratio * m11) / Math.sqrt((m00 - 2 * ratio * m01 + ratio * ratio * m11) * m11);
+    const covariance = fit.covariance[0]?.[1] ?? Number.NaN;
+    const correlation = covariance / (sY1 * sY2);
+    expectDigits(covariance, { certified: recomputed.cov, ...exact });
+    expectDigits(correlation, { certified: recomputed.r, ...exact });
     expectDigits(correlation, { certified: results.r_y1_y2, ...printed });
   });
 
@@ -42,9 +43,24 @@ describe('JCGM 100 H.3, calibration of a thermometer', () => {
     expectDigits(standardErrorOfPrediction(fit, 10, 'mean-response'), { certified: recomputed.u_b30, ...exact });
   });
 
+  it('gives the mean-response band at 30 degrees: the correction -+ 2.26 of its standard uncertainty', () => {
+    // 2.26 is t at 95 % with 9 degrees of freedom in Table G.2.
+    const { low, high } = predictionInterval(fit, 10, { level: 0.95, of: 'mean-response' });
+    const t = { certified: '2.26', digits: 'as-printed', because: 'the digits of JCGM 100 Table G.2' } as const;
+    expectDigits((high - low) / 2 / Number(recomputed.u_b30), t);
+    expectDigits((high + low) / 2, { certified: recomputed.b30, ...exact });
+    const single = predictionInterval(fit, 10, { level: 0.95, of: 'observation' });
+    expect(() => expectDigits((single.high - single.low) / 2 / Number(recomputed.u_b30), t)).toThrow(t.because);
+  });
+
   it('gives the fitted corrections and residuals of Table H.6', () => {
     for (const [index, point] of fit.points.entries()) {
       expectDigits(point.fitted, { certified: recomputed.fitted[index] ?? Number.NaN, ...exact });
+      expectDigits(point.residual, {
+        certified: recomputed.residuals[index] ?? Number.NaN,
+        digits: 10,
+        because: 'a correction of 0.16 less a fitted one; the smallest residual has lost three digits',
+      });
     }
   });
 

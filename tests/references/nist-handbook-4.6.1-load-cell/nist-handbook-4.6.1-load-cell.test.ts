@@ -45,7 +45,34 @@ describe('NIST handbook 4.6.1, load cell calibration', () => {
     expect([line.lackOfFit?.numeratorDegrees, line.lackOfFit?.denominatorDegrees]).toEqual(
       results.straight_line.lack_of_fit_critical.df,
     );
+    const { lackOfFitSumOfSquares = Number.NaN, pureErrorSumOfSquares = Number.NaN } = line.lackOfFit ?? {};
+    expectDigits(lackOfFitSumOfSquares + pureErrorSumOfSquares, {
+      certified: line.residualSumOfSquares,
+      digits: 12,
+      because: 'the two parts of one sum',
+    });
     expectDigits(line.residualStandardDeviation, { certified: results.straight_line.residual_sd, ...coarse });
+  });
+
+  it('gives coefficients, standard errors and scatter of all three degrees', () => {
+    const because =
+      'the exact recomputation; readings have lost four of sixteen digits to their scatter, and it its own square';
+    const { straight_line, quadratic, cubic } = recomputed;
+    for (const [degree, expected] of [
+      [1, straight_line],
+      [2, quadratic],
+      [3, { ...cubic, standard_errors: [] }],
+    ] as const) {
+      const { fit } = outcomeValue(fitCalibration(sheet, { degree })).curve;
+      for (const [power, certified] of expected.coefficients.entries()) {
+        expectDigits(fit.coefficients[power] ?? Number.NaN, { certified, digits: 10, because });
+      }
+      for (const [power, certified] of expected.standard_errors.entries()) {
+        expectDigits(fit.standardErrors[power] ?? Number.NaN, { certified, digits: 10, because });
+      }
+      expectDigits(fit.residualStandardDeviation, { certified: expected.residual_sd, digits: 10, because });
+      expectDigits(fit.lackOfFit?.fStatistic ?? Number.NaN, { certified: expected.lack_of_fit_F, digits: 9, because });
+    }
   });
 
   it('takes the quadratic, whose lack of fit is not significant', () => {

@@ -32,6 +32,7 @@ describe('emptyPlant', () => {
       plant: null,
       rules: twelveMonthsTwoPercent,
       rulesHash: null,
+      rulesSet: null,
       people: new Map(),
       equipment: new Map(),
       certificates: new Map(),
@@ -106,11 +107,14 @@ describe('replay', () => {
     expect(state.calibrations.get('CAL-1')?.decisionNote).toBe('Second cell agreed.');
   });
 
-  it('puts the rules of the last rules entry in force, with its hash', () => {
+  it('puts the rules of the last rules entry in force, with its hash, and who set them when and why', () => {
     const entries = sealed(plantWithEveryKind());
     const state = replay(entries);
     expect(state.rules.name).toBe('plant-rules');
-    expect(state.rulesHash).toBe(entries.find(({ kind }) => kind === 'rules-set/1')?.hash);
+    const entry = entries.find(({ kind }) => kind === 'rules-set/1');
+    expect(state.rulesHash).toBe(entry?.hash);
+    const { seq, at, actor: by } = entry ?? {};
+    expect(state.rulesSet).toEqual({ seq, at, by, reason: expect.stringMatching(/./) });
   });
 
   it('keeps the certificates of a load cell in the order they were filed', () => {

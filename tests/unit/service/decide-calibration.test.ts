@@ -97,7 +97,7 @@ describe('approving a calibration', () => {
 
   it('of one that fails a rule needs a note that says why', async () => {
     const { number, judged, approval } = await submit(failing);
-    expect(judged.verdict).toBe('fail');
+    expect(judged.judged.verdict).toBe('fail');
     for (const note of [undefined, '', '    ', ' ok ', 'fine\n\n\n']) {
       expect(await approveCalibration(plant, number, { ...approval, note }, as(people.quality))).toMatchObject({
         ok: false,
@@ -115,7 +115,7 @@ describe('approving a calibration', () => {
     const cell = { kind: 'load-cell', tag: 'LC-2', serial: 'S4', capacity: '60 kip' } as const;
     outcomeValue(await registerEquipment(plant, cell, as(people.technician)));
     const { number, judged, approval } = await submit(runSheet({ calibratedOn: '2026-05-20', loadCell: 'LC-2' }));
-    expect(judged.certificate).toBeNull();
+    expect(judged.parts.certificate).toBeNull();
     expect(judged.checks.map(({ code }) => code)).toContain('certificate-not-valid');
     expect(await approveCalibration(plant, number, approval, as(people.quality))).toMatchObject({
       problem: { code: 'field-missing', where: 'note' },

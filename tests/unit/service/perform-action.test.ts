@@ -59,7 +59,7 @@ describe('an action', () => {
   it('may be done from the command line of the machine, and the entry says by whom', async () => {
     outcomeValue(await registerEquipment(plant, pump('U-1'), { actor: commandLineActor('root'), retry: null }));
     const last = await lastEntry();
-    expect(last).toMatchObject({ actor: 'command-line:root', subject: 'U-1', kind: 'equipment-registered/1' });
+    expect(last).toMatchObject({ actor: 'command-line:root', subject: 'U-1', kind: 'equipment-registered/2' });
   });
 
   it('decides anew where another entry came first, and loses neither', async () => {
@@ -118,7 +118,7 @@ describe('a retry', () => {
   const again = { actor: people.technician, retry };
 
   it('is one entry and the same answer, at the same time or later, here or in another process', async () => {
-    const before = await countOf('equipment-registered/1');
+    const before = await countOf('equipment-registered/2');
     const [one, two] = await Promise.all([
       registerEquipment(plant, pump('U-1'), again),
       registerEquipment(plant, pump('U-1'), again),
@@ -128,7 +128,7 @@ describe('a retry', () => {
     expect(outcomeValue(one)).toMatchObject({ tag: 'U-1' });
     expect(two).toEqual(one);
     expect(three).toEqual(one);
-    expect(await countOf('equipment-registered/1')).toBe(before + 1);
+    expect(await countOf('equipment-registered/2')).toBe(before + 1);
   });
 
   it('of a process that knows nothing of what came since gets the first answer', async () => {
@@ -136,7 +136,7 @@ describe('a retry', () => {
     outcomeValue(await registerEquipment(plant, pump('U-0'), by));
     outcomeValue(await registerEquipment(plant, pump('U-1'), again));
     outcomeValue(await registerEquipment(plant, pump('U-2'), by));
-    const content = { kind: 'equipment-registered/1', subject: 'U-1', body: { equipment: pump('U-1') } } as const;
+    const content = { kind: 'equipment-registered/2', subject: 'U-1', body: { equipment: pump('U-1') } } as const;
     const entry = { at: stale.clock(), actor: people.technician.id, ...content };
     const appended = outcomeValue(await stale.append([entry], retry));
     expect(appended.map(({ subject }) => subject)).toEqual(['U-1']);

@@ -1,14 +1,8 @@
 // Everything the page shows of a draft while it is typed: bad cells, curve, levels, checks, verdict. No I/O.
 
-import {
-  type AcceptanceResult,
-  judgeAcceptance,
-  overallVerdict,
-  type Verdict,
-} from '../../../domain/calibration/acceptance.ts';
 import { type EntryCheck, entryChecks } from '../../../domain/calibration/entry-checks.ts';
 import { type CalibrationFit, fitCalibration } from '../../../domain/calibration/fit-calibration.ts';
-import { type CalibrationLevel, calibrationLevels } from '../../../domain/calibration/levels.ts';
+import { type CalibrationParts, type JudgedFit, judgeFit } from '../../../domain/calibration/judge-fit.ts';
 import type { RunSheet } from '../../../domain/calibration/run-sheet.ts';
 import type { Certificate, Gauge, Jack, LoadCell } from '../../../domain/equipment/equipment.ts';
 import type { Outcome } from '../../../domain/problem.ts';
@@ -32,9 +26,8 @@ export interface JudgedDraft {
   readonly points: GridPoints;
   readonly sheet: RunSheet;
   readonly fit: Outcome<CalibrationFit>;
-  readonly levels: readonly CalibrationLevel[];
-  readonly acceptance: readonly AcceptanceResult[];
-  readonly verdict: Verdict;
+  /** Null without a curve, or without rules to judge by. */
+  readonly figures: JudgedFit | null;
   readonly checks: readonly EntryCheck[];
 }
 
@@ -42,17 +35,19 @@ export function judgeDraft(draft: CalibrationDraft, context: DraftContext): Judg
   const points = pointsFromGrid(draft.grid, draft.set);
   const sheet = sheetOfDraft(draft, points);
   const { jack, gauge, cell, certificate, today, rules } = context;
-  const pistonArea = jack?.pistonArea;
-  const fit = fitCalibration(sheet, { degree: draft.degree });
-  const levels = fit.ok ? calibrationLevels(sheet, fit.value.curve, { pistonArea }) : [];
   const isCertificateKnown = cell !== null && sheet.calibratedOn !== undefined;
-  const restsOn = { pistonArea, ...(isCertificateKnown ? { certificate } : {}) };
-  const acceptance = fit.ok && rules !== null ? judgeAcceptance(sheet, fit.value.curve, levels, rules, restsOn) : [];
-  const checks = entryChecks(sheet, {
-    ...restsOn,
+  const parts: CalibrationParts = {
+    ...(jack === null ? {} : { jack }),
     ...(gauge === null ? {} : { gauge }),
     ...(cell === null ? {} : { cell }),
+    ...(isCertificateKnown ? { certificate } : {}),
+  };
+  const fit = fitCalibration(sheet, { degree: draft.degree });
+  const figures = fit.ok && rules !== null ? judgeFit(sheet, fit.value, rules, parts) : null;
+  const checks = entryChecks(sheet, {
+    ...parts,
+    pistonArea: jack?.pistonArea,
     ...(today === null ? {} : { today }),
   });
-  return { points, sheet, fit, levels, acceptance, verdict: overallVerdict(acceptance), checks };
+  return { points, sheet, fit, figures, checks };
 }

@@ -19,13 +19,14 @@ interface ResultPanelProps {
 
 export function ResultPanel({ judged, grid }: ResultPanelProps) {
   const { calibrate, charts } = words;
-  const { fit, verdict, acceptance, points, checks } = judged;
+  const { fit, figures, points, checks } = judged;
+  const acceptance = figures?.acceptance ?? [];
   const leftOut = points.badCells.length;
   // Without a curve the verdict says so already.
   const further = fit.ok ? checks : checks.filter(({ code }) => code !== 'too-few-points');
   // The errors stand with the verdict; without a verdict all stand below.
   const below = fit.ok ? further.filter(({ weight }) => weight !== 'error') : further;
-  const reasons = acceptance.filter((result) => result.verdict === 'fail' || result.verdict === 'conditional');
+  const reasons = acceptance.filter((result) => result.verdict !== 'pass' && result.verdict !== 'not-judged');
   const linkTo = (where: string): ReactNode => {
     const place = cellOfCheck(where, points);
     return place === null ? null : <CellLink to={cellId(place)} text={calibrate.goThere} />;
@@ -34,7 +35,7 @@ export function ResultPanel({ judged, grid }: ResultPanelProps) {
     <section className={styles.result} aria-labelledby="verdict-title">
       <h2 id="verdict-title">{calibrate.resultTitle}</h2>
       <VerdictBlock
-        verdict={fit.ok ? verdict : null}
+        verdict={fit.ok ? (figures?.verdict ?? 'not-judged') : null}
         checks={further}
         linkTo={linkTo}
         withoutVerdict={calibrate.notYet}

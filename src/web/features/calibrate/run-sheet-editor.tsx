@@ -140,10 +140,10 @@ export function RunSheetEditor({ store, id, readAt, isCopy, started, onSplit }: 
         </div>
         <div className={styles.rest}>
           <DegreeChoice draft={draft} fit={fit} set={(fields) => change({ kind: 'fields', fields })} />
-          {fit === null ? null : (
+          {fit === null || judged.figures === null ? null : (
             <>
-              <AcceptanceTable acceptance={judged.acceptance} />
-              <LevelTable levels={judged.levels} response={fit.curve.response} units={units} />
+              <AcceptanceTable acceptance={judged.figures.acceptance} />
+              <LevelTable levels={judged.figures.levels} response={fit.curve.response} units={units} />
             </>
           )}
           <SubmitPanel

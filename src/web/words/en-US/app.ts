@@ -45,6 +45,7 @@ export const app = {
   whatsDue: "What's due",
   equipment: 'Equipment',
   ledger: 'Ledger',
+  rules: 'Rules',
   people: 'People',
   more: 'More',
   close: 'Close',

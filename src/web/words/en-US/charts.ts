@@ -1,6 +1,6 @@
 // Words of the charts, the levels, the verdict and the entry checks that several pages show. American English.
 
-import type { AcceptanceRule, Verdict } from '../../../domain/calibration/acceptance.ts';
+import type { AcceptanceRule, Verdict } from '../../../domain/calibration/acceptance-result.ts';
 
 const rules: Readonly<Record<AcceptanceRule, string>> = {
   accuracy: 'Accuracy',
@@ -10,18 +10,24 @@ const rules: Readonly<Record<AcceptanceRule, string>> = {
   certificate: 'Certificate',
   loading: 'Loading',
   'load-efficiency': 'Load efficiency',
+  reversibility: 'Reversibility',
+  zero: 'Zero',
+  resolution: 'Resolution',
+  'first-use': 'First use',
 };
 
 const verdicts: Readonly<Record<Verdict, string>> = {
   pass: 'Meets the rules',
-  conditional: 'Meets the rules with a condition',
+  'conditional-pass': 'Conditional pass',
+  'conditional-fail': 'Conditional fail',
   fail: 'Does not meet the rules',
   'not-judged': 'Not judged',
 };
 
 const verdictsOfRule: Readonly<Record<Verdict, string>> = {
   pass: 'met',
-  conditional: 'met with a condition',
+  'conditional-pass': 'conditional pass',
+  'conditional-fail': 'conditional fail',
   fail: 'not met',
   'not-judged': 'not judged',
 };

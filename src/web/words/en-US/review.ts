@@ -1,7 +1,7 @@
 // Words of the pages where the quality manager reviews a submitted calibration. American English.
 
 import type { CalibrationAnswer } from '../../../contract/calibration.ts';
-import type { Verdict } from '../../../domain/calibration/acceptance.ts';
+import type { Verdict } from '../../../domain/calibration/acceptance-result.ts';
 
 const statuses: Readonly<Record<CalibrationAnswer['status'], string>> = {
   submitted: 'Waiting for a decision',

@@ -1,34 +1,45 @@
 import { describe, expect, it } from 'vitest';
+import { judgeAcceptance } from '../../../../src/domain/calibration/acceptance.ts';
 import {
   type AcceptanceResult,
   type AcceptanceRule,
-  judgeAcceptance,
   overallVerdict,
   type Verdict,
+  withoutUncertainty,
   writeBasis,
-} from '../../../../src/domain/calibration/acceptance.ts';
+} from '../../../../src/domain/calibration/acceptance-result.ts';
 import { fitCalibration } from '../../../../src/domain/calibration/fit-calibration.ts';
 import { type CalibrationLevel, calibrationLevels } from '../../../../src/domain/calibration/levels.ts';
 import type { RunSheet } from '../../../../src/domain/calibration/run-sheet.ts';
+import type { RuleProfile } from '../../../../src/domain/rules/rule-profile.ts';
+import { sixMonthsFirstUse } from '../../../../src/domain/rules/six-months-first-use.ts';
+import { testingMachineClass1 } from '../../../../src/domain/rules/testing-machine-class.ts';
 import { twelveMonthsTwoPercent as rules } from '../../../../src/domain/rules/twelve-months-two-percent.ts';
+import { expectDigits } from '../../../expect-digits.ts';
 import { outcomeValue } from '../../../outcome-value.ts';
 import { plainSheet } from './sheet-of.ts';
 
 const sheet = plainSheet();
 const { curve } = outcomeValue(fitCalibration(sheet, { degree: 1 }));
-const level = (changes: Partial<CalibrationLevel>): CalibrationLevel => ({
-  set: 50,
-  force: 50,
-  reading: 4020,
-  count: 3,
-  accuracyErrorPercent: 0.1,
-  repeatabilityPercent: 0.2,
-  reversibilityPercent: null,
-  loadEfficiency: null,
-  ...changes,
-});
-const judge = (levels: readonly CalibrationLevel[], of: RunSheet = sheet) => {
-  const results = judgeAcceptance(of, curve, levels, rules, {});
+const [ordinary] = calibrationLevels(sheet, curve);
+/** A level of which only the figures that are judged matter; its error is known exactly unless said otherwise. */
+const level = (changes: Partial<CalibrationLevel>): CalibrationLevel => {
+  if (ordinary === undefined) throw new Error('The sheet has levels.');
+  return {
+    ...ordinary,
+    set: 50,
+    force: 50,
+    reading: 4020,
+    count: 3,
+    accuracyErrorPercent: 0.1,
+    repeatabilityPercent: 0.2,
+    errorUncertaintyPercent: 0,
+    errorCoverageFactor: 2,
+    ...changes,
+  };
+};
+const judge = (levels: readonly CalibrationLevel[], of: RunSheet = sheet, by: RuleProfile = rules) => {
+  const results = judgeAcceptance(of, curve, levels, by, {});
   return (rule: AcceptanceRule): AcceptanceResult | undefined => results.find((result) => result.rule === rule);
 };
 
@@ -75,9 +86,9 @@ describe('acceptance', () => {
     const inside = judge([level({ loadEfficiency: 0.93 }), level({ loadEfficiency: 1 })])('load-efficiency');
     expect(inside).toMatchObject({ verdict: 'pass' });
     const low = judge([level({ loadEfficiency: 0.96 }), level({ loadEfficiency: 0.9 })])('load-efficiency');
-    expect(low).toMatchObject({ value: 0.9, limit: 0.93, verdict: 'conditional' });
+    expect(low).toMatchObject({ value: 0.9, limit: 0.93, verdict: 'conditional-pass' });
     const high = judge([level({ loadEfficiency: 0.92 }), level({ loadEfficiency: 1.2 })])('load-efficiency');
-    expect(high).toMatchObject({ value: 1.2, limit: 1, verdict: 'conditional' });
+    expect(high).toMatchObject({ value: 1.2, limit: 1, verdict: 'conditional-pass' });
   });
 
   it('says why the load efficiency is not judged', () => {
@@ -112,8 +123,116 @@ describe('acceptance', () => {
   });
 
   it('names the source of each limit and how it is known', () => {
-    expect(judge([level({})])('accuracy')?.basis).toBe('PCI MNL-116 (from memory)');
+    expect(judge([level({})])('repeatability')?.basis).toBe(
+      'JJG 621, structural work, second-hand (read in the document or a reproduction of it)',
+    );
+    expect(judge([level({})])('accuracy')?.basis).toMatch(/^PCI MNL-116 \(from memory\); guard band: .*house rule\)$/);
     expect(writeBasis({ value: 1, provenance: 'house', source: 'a reason' })).toBe('a reason (house rule)');
+  });
+});
+
+describe('accuracy with a guard band', () => {
+  const limit = rules.accuracyPercent.value;
+  const withGuard = (value: number): RuleProfile => ({
+    ...rules,
+    guardFactor: { value, provenance: 'house', source: 'a test' },
+  });
+  const verdictAt = (error: number, by: RuleProfile = withGuard(1)) =>
+    judge([level({ accuracyErrorPercent: error, errorUncertaintyPercent: 0.5 })], sheet, by)('accuracy');
+
+  it('has four words, by how far from the limit the error lies against its uncertainty', () => {
+    const words = [limit - 0.5, limit - 0.4999, limit, limit + 0.0001, limit + 0.5, limit + 0.5001];
+    expect(words.map((error) => verdictAt(-error)?.verdict)).toEqual([
+      'pass',
+      'conditional-pass',
+      'conditional-pass',
+      'conditional-fail',
+      'conditional-fail',
+      'fail',
+    ]);
+  });
+
+  it('has two words where no guard band is kept, and where a profile of an older ledger has none', () => {
+    const { guardFactor: _, ...older } = rules;
+    for (const by of [withGuard(0), older]) {
+      expect([limit, limit + 0.0001].map((error) => verdictAt(error, by)?.verdict)).toEqual(['pass', 'fail']);
+      expect(verdictAt(limit, by)).toMatchObject({ guardedLimit: null, expandedUncertainty: 0.5 });
+    }
+  });
+
+  it('says value, uncertainty, guarded limit and how probable it is that the limit is held', () => {
+    const judged = verdictAt(1);
+    expect(judged).toMatchObject({ value: 1, limit: 2, expandedUncertainty: 0.5, guardedLimit: 1.5 });
+    expect(judged?.message).toContain('1 % of force at 50 kip, U 0.5 %; the limit is 2 %, to pass outright 1.5 %');
+    // At the guarded limit one standard uncertainty of 0.25 % stands twice between error and limit.
+    expectDigits(1 - (verdictAt(limit - 0.5)?.probability ?? 1), {
+      certified: 0.022750131948179195,
+      digits: 10,
+      because: 'the upper tail of the normal distribution beyond two, computed in the case of JCGM 106',
+    });
+  });
+
+  it('judges the level whose uncertainty brings it worst off, not the one with the largest error', () => {
+    const judged = judge(
+      [
+        level({ accuracyErrorPercent: 1.6, errorUncertaintyPercent: 0.1 }),
+        level({ set: 10, accuracyErrorPercent: 1.5, errorUncertaintyPercent: 0.8 }),
+      ],
+      sheet,
+      withGuard(1),
+    )('accuracy');
+    expect(judged).toMatchObject({ value: 1.5, verdict: 'conditional-pass' });
+    expect(judged?.message).toContain('at 10 kip');
+  });
+
+  it('never passes outright an error whose uncertainty is larger than the limit', () => {
+    const judged = judge([level({ accuracyErrorPercent: 0, errorUncertaintyPercent: 2.5 })])('accuracy');
+    expect(judged).toMatchObject({ verdict: 'conditional-pass', guardedLimit: -0.5 });
+    expect(judged?.message).toContain('to pass outright 0 %');
+  });
+});
+
+describe('rules only some profiles have', () => {
+  it('are left out where the profile does not have them', () => {
+    const results = judgeAcceptance(sheet, curve, [level({})], rules, {});
+    for (const rule of ['reversibility', 'zero', 'resolution', 'first-use']) {
+      expect(results.some((result) => result.rule === rule)).toBe(false);
+    }
+  });
+
+  it('judge reversibility and resolution by the largest magnitude, and say what is missing', () => {
+    const judged = judge(
+      [level({ reversibilityPercent: -1.6, resolutionPercent: 0.4 }), level({ reversibilityPercent: 1.4 })],
+      sheet,
+      testingMachineClass1,
+    );
+    expect(judged('reversibility')).toMatchObject({ value: 1.6, limit: 1.5, verdict: 'fail' });
+    expect(judged('resolution')).toMatchObject({ value: 0.4, limit: 0.5, verdict: 'pass' });
+    const missing = judge([level({})], sheet, testingMachineClass1);
+    expect(missing('reversibility')).toMatchObject({ value: null, verdict: 'not-judged' });
+    expect(missing('resolution')).toMatchObject({ value: null, verdict: 'not-judged' });
+  });
+
+  it('judge the zero by the largest reading at no force', () => {
+    const withZero = (reading: number): RunSheet => ({
+      ...sheet,
+      cycles: [{ points: [{ direction: 'down', force: 0, reading }] }, ...sheet.cycles],
+    });
+    const judged = (reading: number) => judge([level({})], withZero(reading), testingMachineClass1)('zero');
+    expect(judged(0)).toMatchObject({ value: 0, limit: 0.1, verdict: 'pass' });
+    expect(judged(50)).toMatchObject({ verdict: 'fail' });
+    expect(judge([level({})], sheet, testingMachineClass1)('zero')).toMatchObject({ verdict: 'not-judged' });
+  });
+
+  it('ask how long before first use the calibration was', () => {
+    const judged = (firstUseOn?: string) => {
+      const dated = { ...sheet, calibratedOn: '2026-03-02', ...(firstUseOn === undefined ? {} : { firstUseOn }) };
+      return judge([level({})], dated, sixMonthsFirstUse)('first-use');
+    };
+    expect(judged('2026-04-01')).toMatchObject({ value: 30, verdict: 'pass' });
+    expect(judged('2026-04-02')).toMatchObject({ value: 31, limit: 30, verdict: 'fail' });
+    expect(judged('2026-03-01')).toMatchObject({ value: -1, verdict: 'fail' });
+    expect(judged()).toMatchObject({ value: null, verdict: 'not-judged' });
   });
 });
 
@@ -124,6 +243,7 @@ describe('overall verdict', () => {
         rule: 'accuracy',
         value: 1,
         limit: 2,
+        ...withoutUncertainty,
         verdict,
         basis: '',
         message: '',
@@ -131,8 +251,9 @@ describe('overall verdict', () => {
     );
 
   it('is the worst of what was judged', () => {
-    expect(overallVerdict(results('pass', 'conditional', 'fail', 'not-judged'))).toBe('fail');
-    expect(overallVerdict(results('pass', 'conditional', 'not-judged'))).toBe('conditional');
+    expect(overallVerdict(results('pass', 'conditional-fail', 'fail', 'not-judged'))).toBe('fail');
+    expect(overallVerdict(results('pass', 'conditional-pass', 'conditional-fail'))).toBe('conditional-fail');
+    expect(overallVerdict(results('pass', 'conditional-pass', 'not-judged'))).toBe('conditional-pass');
     expect(overallVerdict(results('not-judged', 'pass'))).toBe('pass');
   });
 

@@ -6,6 +6,7 @@ import {
 } from '../../../../src/domain/calibration/entry-checks.ts';
 import type { RunSheet, RunSheetPoint } from '../../../../src/domain/calibration/run-sheet.ts';
 import type { Certificate, Gauge, LoadCell } from '../../../../src/domain/equipment/equipment.ts';
+import { seededUniform } from './seeded-scatter.ts';
 import { ordinaryScatter, plainSheet, tenLevels, withPoint } from './sheet-of.ts';
 
 const certificate: Certificate = {
@@ -22,10 +23,11 @@ const gauge: Gauge = {
   kind: 'gauge',
   tag: 'G-1',
   serial: '1',
-  display: 'dial',
+  display: 'digital',
   fullScale: { value: 10000, unit: 'psi' },
-  graduation: { value: 100, unit: 'psi' },
+  graduation: { value: 1, unit: 'psi' },
 };
+const dial: Gauge = { ...gauge, display: 'dial', graduation: { value: 100, unit: 'psi' } };
 const cell: LoadCell = { kind: 'load-cell', tag: 'LC-1', serial: '1', capacity: { value: 100, unit: 'kip' } };
 const found = (sheet: RunSheet, context: EntryCheckContext = {}): readonly EntryCheck[] => entryChecks(sheet, context);
 const only = (sheet: RunSheet, context: EntryCheckContext = {}): EntryCheck => {
@@ -67,7 +69,131 @@ describe('entry checks', () => {
       message: 'Cycle 2, row 7: the reading 6521 psi does not fit the other points; 5621 would fit.',
       where: 'cycles[1].points[6].reading',
       weight: 'doubt',
+      fits: { field: 'reading', value: 5621 },
     });
+  });
+
+  it('name a doubled digit, a dropped one and a decimal point in another place', () => {
+    const doubled = only(withPoint(plainSheet(), 1, 6, { reading: 55621 }));
+    expect(doubled).toMatchObject({ code: 'digit-doubled', where: 'cycles[1].points[6].reading', weight: 'doubt' });
+    expect(doubled.fits).toEqual({ field: 'reading', value: 5621 });
+    expect(doubled.message).toContain('; 5621 would fit (a digit typed twice).');
+    const dropped = only(withPoint(plainSheet(), 1, 6, { reading: 562 }));
+    expect(dropped).toMatchObject({ code: 'digit-dropped', fits: { field: 'reading' } });
+    // The last digit is lost: 5620 is nearest the curve through the others, and its neighbours fit as well.
+    expect([dropped.fits?.value, ...(dropped.fits?.alternatives ?? [])]).toContain(5621);
+    expect(only(withPoint(plainSheet(), 1, 6, { force: 7 }))).toMatchObject({
+      code: 'digit-dropped',
+      fits: { field: 'force', value: 70 },
+    });
+    const inMegapascal = eachReading(plainSheet({ units: { force: 'kip', reading: 'MPa' } }), (point) => ({
+      ...point,
+      reading: Math.round(point.reading) / 100,
+    }));
+    expect(only(withPoint(inMegapascal, 1, 6, { reading: 562.1 }))).toMatchObject({
+      code: 'decimal-point',
+      where: 'cycles[1].points[6].reading',
+      fits: { field: 'reading', value: 56.21 },
+    });
+  });
+
+  it('say which quantity is wrong by what the other cycles set in the row', () => {
+    const check = only(withPoint(plainSheet(), 1, 4, { force: 55 }));
+    expect(check).toMatchObject({ code: 'outlier', where: 'cycles[1].points[4].force' });
+    expect(check.fits).toEqual({ field: 'force', value: 50 });
+  });
+
+  it('find swapped digits that stand out less than an outlier must', () => {
+    // Either lies 18 psi off the curve, 4 s; 5602 is 5620 with two digits swapped, of 5638 no swap fits.
+    const check = only(withPoint(plainSheet(), 1, 6, { reading: 5602 }));
+    expect(check).toMatchObject({ code: 'digits-transposed', fits: { field: 'reading', value: 5620 } });
+    expect(found(withPoint(plainSheet(), 1, 6, { reading: 5638 }))).toEqual([]);
+  });
+
+  it('name a cycle that is shifted by a row once, whole or from some row on, with its direction', () => {
+    const rowsOf = (shift: (reading: readonly number[]) => readonly number[]): RunSheet => {
+      const readings = shift((plainSheet().cycles[1]?.points ?? []).map(({ reading }) => reading));
+      return eachReading(plainSheet(), (point, cycle) => {
+        const row = tenLevels.indexOf(point.force as (typeof tenLevels)[number]);
+        return cycle === 1 ? { ...point, reading: readings[row] ?? Number.NaN } : point;
+      });
+    };
+    const high = only(rowsOf((readings) => [...readings.slice(1), 8810]));
+    expect(high).toMatchObject({ code: 'cycle-shifted', where: 'cycles[1]', weight: 'error' });
+    expect(high.message).toContain('one row too high');
+    const low = only(rowsOf((readings) => [15, ...readings.slice(0, -1)]));
+    expect(low).toMatchObject({ code: 'cycle-shifted', where: 'cycles[1]' });
+    expect(low.message).toContain('one row too low');
+    const part = only(rowsOf((readings) => [...readings.slice(0, 4), ...readings.slice(5), 8810]));
+    expect(part).toMatchObject({ code: 'cycle-shifted', where: 'cycles[1].points[4].reading' });
+    expect(part.message).toContain('Cycle 2: from row 5 on');
+    const halfTyped = only(rowsOf((readings) => readings.slice(1)));
+    expect(halfTyped).toMatchObject({ code: 'cycle-shifted', where: 'cycles[1]' });
+    const first = plainSheet().cycles.slice(0, 1);
+    const two = [...rowsOf((readings) => [...readings.slice(1), 8810]).cycles.slice(1, 2), ...first];
+    expect(only(plainSheet({ cycles: two }))).toMatchObject({ code: 'cycle-shifted', where: 'cycles[0]' });
+  });
+
+  it('name cycles that were copied, where the display is fine enough to tell', () => {
+    const [first, second] = plainSheet().cycles;
+    const cyclesOf = (sheet: RunSheet): RunSheet =>
+      plainSheet({ cycles: [sheet.cycles[0], sheet.cycles[1], sheet.cycles[0]].flatMap((cycle) => cycle ?? []) });
+    const two = only(cyclesOf(plainSheet()));
+    expect(two).toMatchObject({ code: 'cycles-copied', where: 'cycles[2]', weight: 'doubt' });
+    expect(two.message).toContain('Cycles 1 and 3 agree');
+    const three = only(plainSheet({ cycles: [first, first, first].flatMap((cycle) => cycle ?? []) }));
+    expect(three.message).toContain('Cycles 1, 2 and 3 agree');
+    expect(first).not.toEqual(second);
+    const coarse = eachReading(plainSheet(), (point) => ({ ...point, reading: 50 * Math.floor(point.reading / 50) }));
+    expect(coarse.cycles[0]).toEqual(coarse.cycles[2]);
+    expect(found(coarse)).toEqual([]);
+  });
+
+  it('name readings finer than the gauge shows, once with their number', () => {
+    const rounded = eachReading(plainSheet(), (point) => ({ ...point, reading: 50 * Math.round(point.reading / 50) }));
+    expect(found(rounded, { gauge: dial })).toEqual([]);
+    const reading = (rounded.cycles[1]?.points[6]?.reading ?? Number.NaN) - 10;
+    const check = only(withPoint(rounded, 1, 6, { reading }), { gauge: dial });
+    expect(check).toMatchObject({
+      code: 'finer-than-graduation',
+      where: 'cycles[1].points[6].reading',
+      weight: 'doubt',
+    });
+    expect(check.message).toContain('5590 psi is finer than the gauge shows, steps of 50 psi; 5550 or 5600 would fit');
+    expect(only(plainSheet(), { gauge: dial }).message).toContain('(30 such readings)');
+    expect(found(plainSheet(), { gauge: { ...dial, graduation: { value: 10, unit: 'bar' } } })).toEqual([]);
+  });
+
+  it('tell a wrong area from a zero offset by the slope', () => {
+    const area = only(plainSheet(), { pistonArea: { value: 16, unit: 'in2' } });
+    expect(area).toMatchObject({ code: 'area-against-slope', where: 'units', weight: 'doubt' });
+    expect(area.message).toMatch(/An area of about 12\.9\d* in2 would fit/);
+    const raised = eachReading(plainSheet(), (point) => ({ ...point, reading: point.reading + 400 }));
+    const offset = only(raised, { pistonArea: { value: 12.9, unit: 'in2' } });
+    expect(offset).toMatchObject({ code: 'zero-offset', where: 'cycles', weight: 'doubt' });
+    expect(offset.message).toMatch(/shows 4[12]\d(\.\d)? psi at no force/);
+    expect(only(plainSheet({ set: 'reading' }), { pistonArea: { value: 16, unit: 'in2' } }).code).toBe(
+      'area-against-slope',
+    );
+  });
+
+  it('name the one of many cycles that parts from its row where the curve does not follow the rows', () => {
+    // Six cycles that all swing 40 psi about the curve from row to row, each scattering by 3 psi.
+    const cycles = [0, 1, 2, 3, 4, 5].map((cycle) => ({
+      points: tenLevels.map(
+        (force, row): RunSheetPoint => ({
+          direction: 'up',
+          force,
+          reading: Math.round(
+            80 * force + 20 + (row % 2 === 0 ? 40 : -40) + 3 * (ordinaryScatter[(7 * cycle + row) % 30] ?? 0),
+          ),
+        }),
+      ),
+    }));
+    const wavy = plainSheet({ cycles });
+    expect(found(wavy)).toEqual([]);
+    const parted = withPoint(wavy, 3, 5, { reading: (cycles[3]?.points[5]?.reading ?? Number.NaN) + 103 });
+    expect(only(parted).where).toBe('cycles[3].points[5].reading');
   });
 
   it('do not offer swapped digits that would still miss the curve by more than 2 s', () => {
@@ -137,9 +263,10 @@ describe('entry checks', () => {
   });
 
   it('never call a deviation below 0.1 % an outlier', () => {
-    const exact = eachReading(plainSheet(), (point) => ({ ...point, reading: 80 * point.force + 20 }));
-    expect(found(withPoint(exact, 1, 5, { reading: 4824 }))).toEqual([]);
-    expect(only(withPoint(exact, 1, 5, { reading: 4826 })).code).toBe('outlier');
+    // One psi more in each further cycle, so that none is the copy of another.
+    const exact = eachReading(plainSheet(), (point, cycle) => ({ ...point, reading: 80 * point.force + 20 + cycle }));
+    expect(found(withPoint(exact, 1, 5, { reading: 4825 }))).toEqual([]);
+    expect(only(withPoint(exact, 1, 5, { reading: 4827 })).code).toBe('outlier');
   });
 
   it('do not take the low levels of a gauge that is off zero for outliers', () => {
@@ -200,8 +327,12 @@ describe('entry checks', () => {
       });
     expect(only(withZero(60))).toMatchObject({ code: 'zero-not-returned', where: 'cycles[0].points[10].reading' });
     expect(found(withZero(20))).toEqual([]);
-    expect(found(withZero(100), { gauge })).toEqual([]);
-    expect(only(withZero(101), { gauge }).code).toBe('zero-not-returned');
+    const coarse = (reading: number) =>
+      eachReading(withZero(reading), (point) =>
+        point.force === 0 ? point : { ...point, reading: 100 * Math.round(point.reading / 100) },
+      );
+    expect(found(coarse(100), { gauge: dial })).toEqual([]);
+    expect(only(coarse(150), { gauge: dial }).code).toBe('zero-not-returned');
   });
 
   it('name a certificate that is not valid on the day, and one that is missing', () => {
@@ -232,6 +363,23 @@ describe('entry checks', () => {
   it('name a reading above the full scale of the gauge', () => {
     const short = { ...gauge, fullScale: { value: 8000, unit: 'psi' } } as const;
     expect(only(plainSheet(), { gauge: short })).toMatchObject({ code: 'above-gauge-span', weight: 'error' });
+  });
+
+  it('answer for any numbers whatever, without failing', () => {
+    const uniform = seededUniform(9);
+    const odd = [0, 1e-7, 1.5e-9, 0.1, 5, 5, 1e21, 1e300, Number.MIN_VALUE, Number.NaN, -3];
+    const any = (): number => (uniform() < 0.3 ? (odd[Math.floor(uniform() * odd.length)] ?? 0) : 100 * uniform());
+    for (let count = 0; count < 400; count += 1) {
+      const cycles = Array.from({ length: Math.floor(uniform() * 4) }, () => ({
+        points: Array.from({ length: Math.floor(uniform() * 12) }, (): RunSheetPoint => {
+          const direction = uniform() < 0.9 ? 'up' : 'down';
+          return { direction, force: any(), reading: any() };
+        }),
+      }));
+      const set = uniform() < 0.5 ? 'force' : 'reading';
+      const checks = found(plainSheet({ cycles, set }), { cell, gauge, pistonArea: { value: 12.9, unit: 'in2' } });
+      for (const { message } of checks) if (/NaN|undefined|Infinity/.test(message)) throw new Error(message);
+    }
   });
 
   it('change nothing in the sheet', () => {

@@ -107,6 +107,73 @@ describe('levels of a calibration', () => {
   });
 });
 
+describe('averages, resolution and budget of a level', () => {
+  const sheet: RunSheet = {
+    units,
+    set: 'force',
+    cycles: [
+      { points: [point(100, 20.2), point(200, 40.4), point(300, 60)] },
+      { points: [point(100, 20), point(200, 40), point(300, 60.2)] },
+      { points: [point(0, 0.1), point(100, 19.8), point(200, 40.2), point(300, 59.8)] },
+    ],
+  };
+  const certificate = {
+    number: 'K-1',
+    loadCell: 'LC-1',
+    laboratory: 'a laboratory',
+    traceableTo: 'a national standard',
+    calibratedOn: '2026-01-02',
+    validUntil: '2027-01-02',
+    expandedUncertaintyPercent: 0.4,
+    coverageFactor: 2,
+  };
+  const { curve } = outcomeValue(fitCalibration(sheet, { degree: 1 }));
+  const options = { certificate, resolution: { value: 0.2, unit: 'MPa' } } as const;
+  const [lowest, middle] = calibrationLevels(sheet, curve, options);
+
+  it('are those of each cycle and of all', () => {
+    expect(middle?.cycles).toEqual([
+      { cycle: 0, force: 200, reading: 40.4 },
+      { cycle: 1, force: 200, reading: 40 },
+      { cycle: 2, force: 200, reading: 40.2 },
+    ]);
+    expectDigits(middle?.reading ?? Number.NaN, { certified: 40.2, digits: 12, because });
+    expectDigits(middle?.fitted ?? Number.NaN, {
+      certified: (curve.fit.coefficients[0] ?? 0) + 200 * (curve.fit.coefficients[1] ?? 0),
+      digits: 12,
+      because,
+    });
+  });
+
+  it('carry the step of the gauge to force, in % of the level', () => {
+    const slope = 1 / (curve.fit.coefficients[1] ?? Number.NaN);
+    expectDigits(middle?.resolutionPercent ?? Number.NaN, {
+      certified: (100 * 0.2 * slope) / 200,
+      digits: 12,
+      because,
+    });
+    expect(calibrationLevels(sheet, curve)[0]?.resolutionPercent).toBeNull();
+  });
+
+  it('hold the class of the worst of their figures, the zero of the sheet among them', () => {
+    // 0.1 MPa at zero is 0.17 % of 300 kN, more than class 1 allows; falling points there are none.
+    expect(middle?.machineClass).toEqual({ met: '2', limitedBy: 'zero', notJudged: ['reversibility'] });
+    expect(lowest?.machineClass).toMatchObject({ met: '2' });
+  });
+
+  it('state the uncertainty of their error smaller than that of one setting', () => {
+    const slope = 1 / (curve.fit.coefficients[1] ?? Number.NaN);
+    const parts = [0.4 / 2, (100 * (0.2 / Math.sqrt(12)) * slope) / 200];
+    const scatter = (100 * (curve.fit.residualStandardDeviation / Math.sqrt(3)) * slope) / 200;
+    expectDigits((middle?.errorUncertaintyPercent ?? Number.NaN) / (middle?.errorCoverageFactor ?? Number.NaN), {
+      certified: Math.hypot(...parts, scatter),
+      digits: 3,
+      because: 'the certificate is taken of the force the curve gives, here within 0.1 % of 200 kN',
+    });
+    expect(middle?.budget.expanded).toBeGreaterThan(2 * (middle?.errorUncertaintyPercent ?? Number.NaN));
+  });
+});
+
 describe('load efficiency', () => {
   it('is force over pressure times area in any units, and nothing at zero pressure', () => {
     const area = { value: 50, unit: 'cm2' } as const;

@@ -33,7 +33,7 @@ describe('uncertainty budget', () => {
       const reading = set === 'force' ? (curve.fit.coefficients[0] ?? 0) + 50 * (curve.fit.coefficients[1] ?? 0) : 4020;
       const force = set === 'force' ? 50 : (curve.fit.coefficients[0] ?? 0) + 4020 * (curve.fit.coefficients[1] ?? 0);
       const slope = outcomeValue(forcePerReading(curve, reading));
-      const budget = uncertaintyAt(curve, reading, { certificate, resolution });
+      const budget = uncertaintyAt(curve, reading, { of: 'one-setting', certificate, resolution });
       expectDigits(partOf(budget, 'load-cell-certificate'), { certified: 0.0025 * force, digits: 12, because });
       const psi = 2e5 / (4.4482216152605 / 645.16e-6);
       expectDigits(partOf(budget, 'gauge-resolution'), {
@@ -51,7 +51,7 @@ describe('uncertainty budget', () => {
 
   it('adds in quadrature and expands by Student t at the effective degrees of freedom cut to a whole number', () => {
     const { expanded, k, unit, contributions, effectiveDegreesOfFreedom } = outcomeValue(
-      uncertaintyAt(curveFor('force'), 4020, { certificate, resolution }),
+      uncertaintyAt(curveFor('force'), 4020, { of: 'one-setting', certificate, resolution }),
     );
     const combined = Math.sqrt(contributions.reduce((sum, each) => sum + each.standardUncertainty ** 2, 0));
     const scatter = contributions.at(-1)?.standardUncertainty ?? Number.NaN;
@@ -63,7 +63,9 @@ describe('uncertainty budget', () => {
   });
 
   it('rests on the scatter alone where nothing else is given, with its degrees of freedom', () => {
-    const { k, contributions, effectiveDegreesOfFreedom } = outcomeValue(uncertaintyAt(curveFor('force'), 4020, {}));
+    const { k, contributions, effectiveDegreesOfFreedom } = outcomeValue(
+      uncertaintyAt(curveFor('force'), 4020, { of: 'one-setting' }),
+    );
     expect(contributions.map(({ source }) => source)).toEqual(['scatter-and-fit']);
     expect(effectiveDegreesOfFreedom).toBe(28);
     expectDigits(k, {
@@ -73,8 +75,53 @@ describe('uncertainty budget', () => {
     });
   });
 
+  it('carries the indicator of the cell, reversibility, temperature and drift, each by its own divisor', () => {
+    const curve = curveFor('reading');
+    const options = {
+      of: 'one-setting',
+      cellResolution: { value: 20, unit: 'lbf' },
+      reversibilityPercent: -0.9,
+      temperature: { difference: -10, fullScale: { value: 10000, unit: 'psi' } },
+      driftPercent: -1.2,
+    } as const;
+    const budget = uncertaintyAt(curve, 4020, options);
+    const { force } = outcomeValue(budget);
+    const slope = outcomeValue(forcePerReading(curve, 4020));
+    expectDigits(partOf(budget, 'cell-indicator'), { certified: 0.02 / Math.sqrt(12), digits: 12, because });
+    expectDigits(partOf(budget, 'reversibility'), { certified: (0.009 * force) / Math.sqrt(3), digits: 12, because });
+    // 0.04 % of 10,000 psi per kelvin, over ten kelvin: 40 psi to either side.
+    expectDigits(partOf(budget, 'temperature'), { certified: (40 / Math.sqrt(3)) * slope, digits: 12, because });
+    expectDigits(partOf(budget, 'drift'), { certified: (0.012 * force) / Math.sqrt(3), digits: 12, because });
+  });
+
+  it('is a table of which each line is value over divisor times sensitivity', () => {
+    const { contributions } = outcomeValue(
+      uncertaintyAt(curveFor('force'), 4020, { of: 'one-setting', certificate, resolution, driftPercent: 1 }),
+    );
+    expect(contributions.map(({ source, type, valueUnit }) => [source, type, valueUnit])).toEqual([
+      ['load-cell-certificate', 'B', '%'],
+      ['gauge-resolution', 'B', 'psi'],
+      ['scatter-and-fit', 'A', 'psi'],
+      ['drift', 'B', '%'],
+    ]);
+    for (const { value, divisor, sensitivity, standardUncertainty } of contributions) {
+      expectDigits(standardUncertainty, { certified: (value / divisor) * Math.abs(sensitivity), digits: 14, because });
+    }
+  });
+
+  it('of the mean of a level takes the scatter of a mean, not of one setting', () => {
+    const curve = curveFor('reading');
+    const mean = uncertaintyAt(curve, 4020, { of: { meanOf: 3 } });
+    const certified = curve.fit.residualStandardDeviation / Math.sqrt(3);
+    expectDigits(partOf(mean, 'scatter-and-fit'), { certified, digits: 12, because: 'JCGM 100:2008 4.2.3' });
+    const single = partOf(uncertaintyAt(curve, 4020, { of: 'one-setting' }), 'scatter-and-fit');
+    expect(single).toBeGreaterThan(curve.fit.residualStandardDeviation);
+  });
+
   it('is refused outside the calibrated range', () => {
-    expect(uncertaintyAt(curveFor('force'), 9000, {})).toMatchObject({ problem: { code: 'outside-calibrated-range' } });
+    expect(uncertaintyAt(curveFor('force'), 9000, { of: 'one-setting' })).toMatchObject({
+      problem: { code: 'outside-calibrated-range' },
+    });
   });
 });
 

@@ -61,6 +61,7 @@ export function basisOf(changes: Partial<LookupBasis> = {}): LookupBasis {
     jack,
     gauge,
     certificate,
+    budget: { cellResolution: null, reversibilityPercent: null, driftPercent: null, calibratedAtCelsius: null },
     standing: ready,
     parted: false,
     onHold: false,

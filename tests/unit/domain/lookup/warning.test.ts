@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { AcceptanceResult } from '../../../../src/domain/calibration/acceptance.ts';
+import { type AcceptanceResult, withoutUncertainty } from '../../../../src/domain/calibration/acceptance-result.ts';
+import { warningsOfFirstUse } from '../../../../src/domain/lookup/first-use.ts';
 import { lookUpForce } from '../../../../src/domain/lookup/look-up-force.ts';
 import { lookUpReading } from '../../../../src/domain/lookup/look-up-reading.ts';
 import type { LookupBasis } from '../../../../src/domain/lookup/lookup-basis.ts';
@@ -11,6 +12,7 @@ import {
   warn,
   warningMeanings,
 } from '../../../../src/domain/lookup/warning.ts';
+import { sixMonthsFirstUse } from '../../../../src/domain/rules/six-months-first-use.ts';
 import { force } from '../../../../src/domain/units/force.ts';
 import { convert } from '../../../../src/domain/units/quantity.ts';
 import { runSheet } from '../../../plant-at-work.ts';
@@ -18,10 +20,14 @@ import { basisOf, curveOf, gauge, jack, ready, targetOf } from './basis-of.ts';
 
 const ask = (changes: Partial<LookupBasis>, target = targetOf(31), name?: string): LookupResult =>
   lookUpReading(basisOf(changes), target, { released: name === undefined ? null : { name } });
-const judged = (verdict: AcceptanceResult['verdict']): AcceptanceResult => ({
-  rule: 'accuracy',
+const judged = (
+  verdict: AcceptanceResult['verdict'],
+  rule: AcceptanceResult['rule'] = 'accuracy',
+): AcceptanceResult => ({
+  rule,
   value: 2.5,
   limit: 2,
+  ...withoutUncertainty,
   verdict,
   basis: 'a rule',
   message: 'Largest deviation 2.5 % of force.',
@@ -77,7 +83,27 @@ const cases: Readonly<Record<WarningCode, readonly [WarningWeight, LookupResult[
   ],
   'graduation-too-coarse': ['caution', 'given', () => ask({ step: { value: 100, unit: 'psi' } })],
   'acceptance-failed': ['caution', 'given', () => ask({ acceptance: [judged('fail')] })],
-  'acceptance-conditional': ['note', 'given', () => ask({ acceptance: [judged('conditional')] })],
+  'acceptance-in-doubt': ['caution', 'given', () => ask({ acceptance: [judged('conditional-fail')] })],
+  'acceptance-conditional': [
+    'note',
+    'given',
+    () => ask({ acceptance: [judged('conditional-pass', 'load-efficiency')] }),
+  ],
+  'first-use-late': [
+    'caution',
+    'given',
+    () => {
+      const dated = { calibratedOn: '2026-03-02', firstUseOn: undefined };
+      return ask({ besides: warningsOfFirstUse(dated, '2026-04-02', sixMonthsFirstUse) });
+    },
+  ],
+  // Grade D permits 5 % of 10,000 psi: 500 psi, more than 2 % of any reading on the dial.
+  'gauge-class-coarse': ['note', 'given', () => ask({ gauge: { ...gauge, accuracyClass: 'ASME B40.100 grade D' } })],
+  'temperature-not-counted': [
+    'note',
+    'given',
+    () => lookUpReading(basisOf(), targetOf(31), { released: null, temperatureCelsius: 35 }),
+  ],
   'due-soon': ['note', 'given', () => ask({ standing: { ...ready, standing: 'due-soon', isDueSoon: true } })],
   'near-end-of-range': ['note', 'given', () => ask({}, targetOf(44.5))],
   'preload-not-given': ['note', 'given', () => ask({}, targetOf(20))],

@@ -10,6 +10,8 @@ const wobble = [0.02, -0.03, 0.01, 0.03, -0.02, -0.01, 0.02, -0.02];
 const points = (y: (x: number) => number) => xs.map((x, index) => ({ x, y: y(x) + (wobble[index] ?? 0) }));
 const row = (degree: 1 | 2 | 3, pValue: number | null, strictlyIncreasing = true): DegreeComparison => ({
   degree,
+  coefficients: [],
+  degreesOfFreedom: 1,
   residualStandardDeviation: 1,
   fStatistic: pValue === null ? null : 1,
   pValue,

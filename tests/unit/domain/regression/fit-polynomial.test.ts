@@ -92,11 +92,106 @@ describe('fitting a polynomial', () => {
     }
   });
 
+  it('gives the covariance of the coefficients, whose diagonal is their standard errors squared', () => {
+    // A line through x = 1, 2, 3, 4, 5: s^2 (1/n + mean^2 / Sxx), -s^2 mean / Sxx, s^2 / Sxx with mean 3 and Sxx 10.
+    const points = [1.1, 1.9, 3.2, 3.9, 5.1].map((y, index) => ({ x: index + 1, y }));
+    const fit = outcomeValue(fitPolynomial(points, 1));
+    const variance = fit.residualStandardDeviation ** 2;
+    const because = 'the closed form for a line';
+    for (const [row, column, certified] of [
+      [0, 0, variance * (1 / 5 + 9 / 10)],
+      [0, 1, (-variance * 3) / 10],
+      [1, 0, (-variance * 3) / 10],
+      [1, 1, variance / 10],
+    ] as const) {
+      expectDigits(fit.covariance[row]?.[column] ?? Number.NaN, { certified, digits: 13, because });
+    }
+    const cubic = outcomeValue(
+      fitPolynomial(
+        [3, 1, 4, 1, 5, 9, 2, 6].map((y, x) => ({ x, y })),
+        3,
+      ),
+    );
+    for (const [power, error] of cubic.standardErrors.entries()) {
+      expectDigits(cubic.covariance[power]?.[power] ?? Number.NaN, {
+        certified: error ** 2,
+        digits: 13,
+        because: 'a root',
+      });
+    }
+  });
+
+  it('keeps the digits of a variance far from zero, where subtracting large numbers would leave none', () => {
+    // x = 1e6 + (0 .. 4): the variance of the intercept is s^2 (1/5 + (1e6 + 2)^2 / 10).
+    const points = [1.1, 1.9, 3.2, 3.9, 5.1].map((y, index) => ({ x: 1e6 + index, y }));
+    const fit = outcomeValue(fitPolynomial(points, 1));
+    const variance = fit.residualStandardDeviation ** 2;
+    const because = 'the closed form for a line';
+    expectDigits(fit.covariance[0]?.[0] ?? Number.NaN, {
+      certified: variance * (1 / 5 + (1e6 + 2) ** 2 / 10),
+      digits: 12,
+      because,
+    });
+    expectDigits(fit.covariance[0]?.[1] ?? Number.NaN, {
+      certified: (-variance * (1e6 + 2)) / 10,
+      digits: 12,
+      because,
+    });
+  });
+
+  it('has no deleted residual where one degree of freedom is left, or where all other points fit exactly', () => {
+    const one = outcomeValue(
+      fitPolynomial(
+        [0, 1, 5].map((y, x) => ({ x, y })),
+        1,
+      ),
+    );
+    expect(one.points.map(({ deletedStudentized }) => deletedStudentized)).toEqual([null, null, null]);
+    expect(one.points.every(({ studentized, cooksDistance }) => studentized !== null && cooksDistance !== null)).toBe(
+      true,
+    );
+    const off = outcomeValue(fitPolynomial([...line(1, 2, 3, 4, 6), { x: 5, y: 12 }], 1));
+    expect(off.points.map(({ deletedStudentized }) => deletedStudentized === null)).toEqual([
+      false,
+      false,
+      false,
+      false,
+      false,
+      true,
+    ]);
+    const exact = outcomeValue(fitPolynomial(line(1, 2, 3, 4), 1));
+    expect(exact.points.map(({ cooksDistance }) => cooksDistance)).toEqual([null, null, null, null]);
+  });
+
+  it('fits degrees 4 and 5, which no calibration takes', () => {
+    const xs = [-2, -1.5, -1, -0.5, 0, 0.5, 1, 1.5, 2];
+    const fit = outcomeValue(
+      fitPolynomial(
+        xs.map((x) => ({ x, y: 1 - x + 2 * x ** 3 - x ** 4 + 0.5 * x ** 5 })),
+        5,
+      ),
+    );
+    const because = 'exact points of a well-scaled fit, whose largest value is some ten times the coefficients';
+    for (const [power, certified] of [1, -1, 0, 2, -1, 0.5].entries()) {
+      expectDigits(fit.coefficients[power] ?? Number.NaN, { certified, digits: 12, because });
+    }
+  });
+
   it('tests lack of fit only where levels repeat and scatter', () => {
     const repeated = [1, 1, 2, 2, 3, 3].map((x, index) => ({ x, y: x * x + (index % 2) * 0.01 }));
     // Means 1.005, 4.005, 9.005 lie 1/3, -2/3, 1/3 off their line: 2 (2/3) / 1 against 3 (0.01^2 / 2) / 3.
     const fit = outcomeValue(fitPolynomial(repeated, 1));
     expect(fit.lackOfFit).toMatchObject({ numeratorDegrees: 1, denominatorDegrees: 3 });
+    expectDigits(fit.lackOfFit?.lackOfFitSumOfSquares ?? Number.NaN, {
+      certified: 2 * (2 / 3),
+      digits: 12,
+      because: 'whole numbers and three thirds',
+    });
+    expectDigits(fit.lackOfFit?.pureErrorSumOfSquares ?? Number.NaN, {
+      certified: 3 * (0.01 ** 2 / 2),
+      digits: 9,
+      because: 'the scatter is 1e-3 of the values, so its square loses six digits of sixteen',
+    });
     expectDigits(fit.lackOfFit?.fStatistic ?? Number.NaN, {
       certified: (2 * (2 / 3)) / (0.01 ** 2 / 2),
       digits: 9,

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import type { Limit } from '../../../../src/domain/rules/rule-profile.ts';
+import { ruleNames } from '../../../../src/domain/rules/rule-fields.ts';
+import type { RuleProfile } from '../../../../src/domain/rules/rule-profile.ts';
 import { twelveMonthsTwoPercent } from '../../../../src/domain/rules/twelve-months-two-percent.ts';
 
-const limits = Object.entries(twelveMonthsTwoPercent).filter(
-  (field): field is [string, Limit] => typeof field[1] === 'object',
-);
+const valuesOf = (profile: RuleProfile) =>
+  Object.fromEntries(ruleNames.flatMap((name) => (profile[name] === undefined ? [] : [[name, profile[name].value]])));
 
-describe('the shipped rule profile', () => {
+describe('the rule profile a new plant starts with', () => {
   it('has the values its title promises, and those of the trade facts', () => {
-    expect(Object.fromEntries(limits.map(([name, { value }]) => [name, value]))).toEqual({
+    expect(valuesOf(twelveMonthsTwoPercent)).toEqual({
       intervalMonths: 12,
       dueSoonDays: 60,
       accuracyPercent: 2,
@@ -27,19 +27,16 @@ describe('the shipped rule profile', () => {
       ceilingOfBreaking: 0.8,
       ceilingOfYield: 0.94,
       preloadFraction: 0.2,
+      guardFactor: 1,
     });
-  });
-
-  it('names a source for every limit and says how it is known', () => {
-    for (const [name, { provenance, source }] of limits) {
-      expect(source.length, name).toBeGreaterThan(5);
-      expect(['read', 'memory', 'computed', 'practice', 'house'], name).toContain(provenance);
-    }
   });
 
   it('does not pass off as read what is known from memory', () => {
     for (const name of ['intervalMonths', 'accuracyPercent'] as const) {
       expect(twelveMonthsTwoPercent[name]).toMatchObject({ provenance: 'memory', source: 'PCI MNL-116' });
+    }
+    for (const name of ['dialWindowLow', 'dialWindowHigh', 'cellWindowLow'] as const) {
+      expect(twelveMonthsTwoPercent[name].provenance).toBe('memory');
     }
   });
 });

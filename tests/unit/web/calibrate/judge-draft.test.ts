@@ -36,27 +36,26 @@ describe('judging a draft', () => {
   it('has no curve yet and says why', () => {
     const judged = judgeDraft(fresh, nothingChosen);
     expect(judged.fit).toMatchObject({ ok: false, problem: { code: 'too-few-points' } });
-    expect(judged.verdict).toBe('not-judged');
+    expect(judged.figures).toBeNull();
   });
 
   it('meets the rules with three cycles that agree', () => {
     const judged = judgeDraft(typed, nothingChosen);
     expect(judged.fit.ok).toBe(true);
-    expect(judged.verdict).toBe('pass');
-    expect(judged.levels.map(({ set }) => set)).toEqual([10, 20, 30, 40, 50]);
+    expect(judged.figures?.verdict).toBe('pass');
+    expect(judged.figures?.levels.map(({ set }) => set)).toEqual([10, 20, 30, 40, 50]);
   });
 
   it('changes the verdict when one reading is mistyped, and names the cell', () => {
     const grid = pasteBlock(typed.grid, { row: 2, column: { kind: 'rising', cycle: 1 } }, [['2780']]).grid;
     const judged = judgeDraft({ ...typed, grid }, nothingChosen);
-    expect(judged.verdict).toBe('fail');
+    expect(judged.figures?.verdict).toBe('fail');
     expect(judged.checks.map(({ where }) => where)).toContain('cycles[1].points[2].reading');
   });
 
   it('does not judge by a profile it does not hold', () => {
     const judged = judgeDraft(typed, { ...nothingChosen, rules: null });
-    expect(judged.acceptance).toEqual([]);
-    expect(judged.verdict).toBe('not-judged');
+    expect(judged.figures).toBeNull();
   });
 
   it('keeps every number when a unit is changed', () => {

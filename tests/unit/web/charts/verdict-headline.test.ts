@@ -12,7 +12,7 @@ const slip = {
 const doubt = { code: 'zero-not-returned', message: 'The zero moved.', where: 'cycles[0]', weight: 'doubt' } as const;
 
 describe('the headline', () => {
-  test.each(['pass', 'conditional', 'not-judged'] as const)(
+  test.each(['pass', 'conditional-pass', 'conditional-fail', 'not-judged'] as const)(
     'is not the verdict %s while an error stands',
     (verdict) => {
       expect(verdictHeadline(verdict, [doubt, slip])).toEqual({ kind: 'look-first', errors: [slip] });

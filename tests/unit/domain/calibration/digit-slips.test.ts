@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { swappedDigits } from '../../../../src/domain/calibration/likely-slip.ts';
+import { swappedDigits } from '../../../../src/domain/calibration/digit-slips.ts';
 
 describe('swapping adjacent digits', () => {
   it('gives every different value once', () => {
