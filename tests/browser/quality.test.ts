@@ -50,7 +50,7 @@ async function submitAgain(tag: string): Promise<string> {
 }
 
 /** A calibration of the sample plant that waits and has a verdict. */
-async function waitingWith(verdict: 'pass' | 'fail') {
+async function waitingWith(verdict: 'conditional-pass' | 'fail') {
   const list = await (await context.request.get('/api/calibrations?status=submitted')).json();
   for (const { number } of calibrationListAnswer.parse(list).calibrations) {
     const calibration = calibrationAnswer.parse(
@@ -65,7 +65,7 @@ describe('reviewing', () => {
   test('shows everything a calibration rests on, and approving puts it in force', async () => {
     await signInAs(page, quality, '/review');
     await expectSoundPage(page);
-    const chosen = await waitingWith('pass');
+    const chosen = await waitingWith('conditional-pass');
     await page.getByRole('link', { name: chosen.number }).click();
     await page.getByRole('heading', { name: `Calibration ${chosen.number}` }).waitFor();
     for (const part of ['The run sheet as entered', 'Acceptance', 'Levels', 'Entry checks', 'Decision']) {
