@@ -11,6 +11,7 @@ import { LookupPart } from './lookup-part.tsx';
 import { NoReading } from './no-reading.tsx';
 import { PairChooser } from './pair-chooser.tsx';
 import { PairPlate } from './pair-plate.tsx';
+import { ReadingsPart } from './readings-part.tsx';
 import styles from './set-the-gauge-page.module.css';
 import { TargetChooser } from './target-chooser.tsx';
 import { TargetPlate } from './target-plate.tsx';
@@ -51,6 +52,7 @@ export function SetTheGaugePage() {
         <LookupPart key={`${line.tag} ${targetQuery(target)}`} line={line} choice={{ pair: line.tag, target }}>
           <CautionList />
           <ForceBehindReading key={line.tag} line={line} />
+          <ReadingsPart key={`readings ${line.tag}`} line={line} />
         </LookupPart>
       ) : (
         <CautionList />

@@ -1,5 +1,6 @@
 // Texts of the page that gives the crew the reading to set.
 
+import type { UncertaintySource } from '../../../domain/calibration/uncertainty-source.ts';
 import type { DoNotExceed } from '../../../domain/lookup/do-not-exceed.ts';
 import type { WarningCode } from '../../../domain/lookup/warning.ts';
 
@@ -26,6 +27,16 @@ const whatToDo = {
   'of-another-day': 'Look the reading up anew before you pull.',
   'ceiling-not-checked': 'Name the strand beside the force, and its ceiling is checked.',
 } as const satisfies Partial<Record<WarningCode, string>>;
+
+const uncertaintySources: Readonly<Record<UncertaintySource, string>> = {
+  'load-cell-certificate': 'Load cell, by its certificate',
+  'cell-indicator': 'Indicator of the load cell',
+  'gauge-resolution': 'Reading the gauge',
+  'scatter-and-fit': 'Scatter of the calibration',
+  reversibility: 'Falling against rising pressure',
+  temperature: 'Temperature of the gauge',
+  drift: 'Drift since the calibration before',
+};
 
 export const setTheGauge = {
   title: 'Set the gauge',
@@ -94,6 +105,25 @@ export const setTheGauge = {
   uncertainty: 'Expanded uncertainty',
   uncertaintyText: (expanded: string, k: string) => `\u00b1 ${expanded} (k = ${k})`,
   noInterval: 'not finite',
+  asSetText: (force: string, error: string) => `${force}, ${error} % off by rounding`,
+  gaugeClass: 'Gauge by its own class',
+  gaugeClassText: (name: string, error: string, percent: string) =>
+    `${name} permits ${error} here, ${percent} % of the reading`,
+  uncertaintyParts: 'What the uncertainty is made of',
+  uncertaintyPartsLead: 'Standard uncertainties, put together as the GUM (JCGM 100) has it.',
+  uncertaintySource: (source: string) =>
+    Object.hasOwn(uncertaintySources, source) ? uncertaintySources[source as UncertaintySource] : source,
+  uncertaintySum: 'Together',
+  readingsTitle: (pair: string) => `Table of readings of ${pair}`,
+  readingsLead: (asOf: string, due: string) =>
+    `As of ${asOf}; calibration valid until ${due}. Without preload and strand limits.`,
+  readingsForce: (unit: string) => `Force, ${unit}`,
+  readingsSet: (unit: string) => `Set to, ${unit}`,
+  readingsError: 'Off by rounding',
+  readingsCannot: 'none',
+  readingsAt: (forces: string, message: string) => `${forces}: ${message}`,
+  readingsRun: (from: string, to: string) => `${from} to ${to}`,
+  readingsNone: 'No table for this pair now.',
   restsOn: 'What the number rests on',
   calibration: 'Calibration',
   calibrationOn: (number: string, day: string) => `${number} of ${day}`,
