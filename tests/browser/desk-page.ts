@@ -41,6 +41,21 @@ export async function tabTo(page: Page, selector: string): Promise<void> {
   throw new Error(`${selector} cannot be reached with the Tab key.`);
 }
 
+/** Opens everything behind a verdict, each part by keyboard, and waits until it is there. */
+export async function openFigures(page: Page): Promise<void> {
+  for (const [part, table] of [
+    ['Levels', 'Errors and class at each level'],
+    ['Uncertainty', 'Expanded uncertainty at each level'],
+    ['Degrees compared', 'Each degree against the one below'],
+    ['The curve in numbers', 'Covariance of the coefficients'],
+    ['Residuals, point by point', 'Residuals, point by point'],
+  ] as const) {
+    await page.locator('summary', { hasText: part }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('table', { name: table }).waitFor();
+  }
+}
+
 export async function expectSoundPage(page: Page): Promise<void> {
   await page.locator('h1').waitFor();
   expect(await findViolations(page, { contrast: 'normal' })).toEqual([]);

@@ -4,7 +4,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { calibrationAnswer, calibrationListAnswer, pairPageAnswer } from '../../src/contract/calibration.ts';
 import { dueAnswer, plantAnswer } from '../../src/contract/plant.ts';
-import { expectSoundPage, openDesk, signInAs, telephone } from './desk-page.ts';
+import { expectSoundPage, openDesk, openFigures, signInAs, telephone } from './desk-page.ts';
 import { launchChromium } from './launch-chromium.ts';
 import { type SampleServer, serveSample } from './serve-sample.ts';
 
@@ -78,6 +78,9 @@ describe('reviewing', () => {
     }
     expect(main).toContain('Marta Quiroga');
     await page.getByRole('figure', { name: 'Residuals' }).locator('.recharts-scatter path').first().waitFor();
+    await openFigures(page);
+    const classes = page.getByRole('table', { name: 'Errors and class at each level' }).getByRole('row');
+    expect(await classes.count()).toBe(chosen.fit.levels.length + 1);
     await expectSoundPage(page);
     await page.setViewportSize(telephone);
     await expectSoundPage(page);

@@ -32,7 +32,10 @@ export async function fillSheet(page: Page, pair: string): Promise<void> {
   await page.getByLabel('Calibration day').fill(await today(page));
   await page.getByLabel('Load cell', { exact: true }).selectOption('LC-1');
   await paste(page, 'cell-0-level', block);
-  await page.getByRole('region', { name: 'Verdict' }).getByText(/^(Meets the rules|Conditional pass)$/).waitFor();
+  await page
+    .getByRole('region', { name: 'Verdict' })
+    .getByText(/^(Meets the rules|Conditional pass)$/)
+    .waitFor();
 }
 
 /** Whether a draft on the device holds a text, read from the browser's own database. */

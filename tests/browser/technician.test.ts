@@ -3,7 +3,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { calibrationListAnswer } from '../../src/contract/calibration.ts';
-import { desk, expectSoundPage, openDesk, signInAs, tabTo, telephone } from './desk-page.ts';
+import { desk, expectSoundPage, openDesk, openFigures, signInAs, tabTo, telephone } from './desk-page.ts';
 import { launchChromium } from './launch-chromium.ts';
 import { block, fillSheet, isKept, paste, startSheet, today } from './run-sheet-page.ts';
 import { type SampleServer, serveSample } from './serve-sample.ts';
@@ -64,7 +64,7 @@ describe('registering', () => {
     await page.getByLabel('Tag').fill('G-77');
     await page.getByLabel('Serial number').fill('41177');
     await page.getByLabel('Full scale').fill('10000 psi');
-    await page.getByLabel('Graduation').fill('50 psi');
+    await page.getByLabel('Graduation', { exact: true }).fill('50 psi');
     await page.getByRole('button', { name: 'Register', exact: true }).click();
     await page.getByText('Gauge G-77 is registered.').waitFor();
 
@@ -113,10 +113,10 @@ describe('registering, kept and checked', () => {
     await page.getByText(/^Rated force: a force above zero/).waitFor();
     await page.getByText(/area needs a unit/).waitFor();
     await page.getByRole('button', { name: 'Register a gauge' }).click();
-    await page.getByLabel('Graduation').fill('30 psi');
+    await page.getByLabel('Graduation', { exact: true }).fill('30 psi');
     await page.getByText('Caution: 30 psi is an unusual graduation').waitFor();
     await expectSoundPage(page);
-    await page.getByLabel('Graduation').fill('50 psi');
+    await page.getByLabel('Graduation', { exact: true }).fill('50 psi');
     await expect.poll(() => page.getByText('unusual graduation').count()).toBe(0);
   });
 
@@ -244,6 +244,36 @@ describe('the run sheet', () => {
     expect(after).not.toEqual(before);
     await page.getByRole('link', { name: 'Go to the cell' }).first().click();
     expect(await page.locator('#cell-2-rising-1').evaluate((input) => input === document.activeElement)).toBe(true);
+  });
+
+  test('puts the repair of an entry check into its cell only when asked, and Ctrl+Z takes it back', async () => {
+    await signInAs(page, technician, '/calibrate');
+    await fillSheet(page, 'P-09');
+    await page.locator('#cell-2-rising-1').focus();
+    await page.keyboard.type('2780');
+    const repair = page.getByRole('button', { name: 'Put 2870 there' });
+    await repair.waitFor();
+    expect(await cell('cell-2-rising-1')).toBe('2780');
+    await repair.focus();
+    await page.keyboard.press('Enter');
+    await page.getByText('Cycle 2, row 3, reading: 2870 in place of 2780. Ctrl+Z takes it back.').waitFor();
+    expect(await cell('cell-2-rising-1')).toBe('2870');
+    await expect.poll(() => verdict().textContent()).toBe('Meets the rules');
+    await page.keyboard.press('Control+Z');
+    await expect.poll(() => cell('cell-2-rising-1')).toBe('2780');
+  });
+
+  test('opens the figures behind the verdict by keyboard, and the budget of the level chosen', async () => {
+    await signInAs(page, technician, '/calibrate');
+    await fillSheet(page, 'P-09');
+    await openFigures(page);
+    await page.getByLabel('Budget at the level').selectOption({ label: '30\u00a0kip' });
+    const budget = page.getByRole('table', { name: 'Budget at 30' });
+    await budget.getByRole('row', { name: /^Load cell, by its certificate B normal/ }).waitFor();
+    await budget.getByRole('row', { name: /^Scatter of the readings and fit A/ }).waitFor();
+    await expectSoundPage(page);
+    await page.setViewportSize(telephone);
+    await expectSoundPage(page);
   });
 
   test('names a bad cell in words, keeps it as typed, and leads to it', async () => {

@@ -5,18 +5,25 @@ import { words } from '../words/desk-words.ts';
 import styles from './chart.module.css';
 import { pathOfCycle } from './point-shape.tsx';
 
+/** One thing of the legend besides the cycles. */
+export interface ChartKey {
+  readonly text: string;
+  readonly look: 'curve' | 'band' | 'mean-band' | 'dashed';
+  readonly dash?: string;
+}
+
 interface ChartFrameProps {
   readonly title: string;
   /** Told to who cannot see the drawing. */
   readonly summary: string;
   readonly cycles: readonly number[];
-  readonly earlier?: readonly string[];
-  readonly hasBand: boolean;
-  readonly hasCurve: boolean;
+  readonly keys: readonly ChartKey[];
+  /** Said under the legend. */
+  readonly note?: string | null;
   readonly children: ReactNode;
 }
 
-export function ChartFrame({ title, summary, cycles, earlier = [], hasBand, hasCurve, children }: ChartFrameProps) {
+export function ChartFrame({ title, summary, cycles, keys, note = null, children }: ChartFrameProps) {
   const titleId = useId();
   return (
     <figure className={styles.frame} aria-labelledby={titleId}>
@@ -36,36 +43,28 @@ export function ChartFrame({ title, summary, cycles, earlier = [], hasBand, hasC
             {words.charts.cycle(cycle)}
           </li>
         ))}
-        {hasCurve ? (
-          <li>
+        {keys.map(({ text, look, dash }) => (
+          <li key={text}>
             <svg viewBox="0 0 26 14" aria-hidden="true">
-              <path d="M1 7h24" className={styles.curve} />
+              <path
+                d={look === 'curve' || look === 'dashed' ? 'M1 7h24' : 'M1 2h24v10h-24z'}
+                className={styles[look]}
+                strokeDasharray={dash}
+              />
             </svg>
-            {words.charts.curve}
-          </li>
-        ) : null}
-        {hasBand ? (
-          <li>
-            <svg viewBox="0 0 26 14" aria-hidden="true">
-              <path d="M1 2h24v10h-24z" className={styles.band} />
-            </svg>
-            {words.charts.band}
-          </li>
-        ) : null}
-        {earlier.map((day, index) => (
-          <li key={day}>
-            <svg viewBox="0 0 26 14" aria-hidden="true">
-              <path d="M1 7h24" className={styles.earlier} strokeDasharray={dashOfEarlier(index)} />
-            </svg>
-            {words.charts.earlier(day)}
+            {text}
           </li>
         ))}
       </ul>
+      {note === null ? null : <p className={styles.note}>{note}</p>}
     </figure>
   );
 }
 
-/** The dashes get shorter the older a curve is. */
-export function dashOfEarlier(index: number): string {
-  return ['9 4', '5 4', '2 4', '1 5'][Math.min(index, 3)] ?? '1 5';
+/** The keys of both bands, as plot.tsx draws them. */
+export function bandKeys(): readonly ChartKey[] {
+  return [
+    { text: words.charts.band, look: 'band' },
+    { text: words.charts.meanBand, look: 'mean-band', dash: '3 3' },
+  ];
 }

@@ -1,15 +1,15 @@
-// The points of a calibration and the curve through them, with the band of one future setting and earlier curves beneath.
+// The points of a calibration and the curve through them, with both bands and earlier curves beneath.
 // The residuals, where the eye sees what the curve leaves over, are in residual-chart.tsx.
 
 import { useMemo } from 'react';
-import { Area, CartesianGrid, ComposedChart, Line, ResponsiveContainer, Scatter, XAxis, YAxis } from 'recharts';
+import { Line } from 'recharts';
 import type { Curve } from '../../domain/calibration/curve.ts';
-import { formatNumber, formatQuantity, formatUnit } from '../controls/format-number.ts';
+import { formatQuantity } from '../controls/format-number.ts';
 import { words } from '../words/desk-words.ts';
 import { axisTicks } from './axis-ticks.ts';
-import { ChartFrame, dashOfEarlier } from './chart-frame.tsx';
-import { type ChartedFit, chartedCycles, curveChartRows, cycleKey, earlierKey, valuesOfRows } from './chart-rows.ts';
-import { PointShape } from './point-shape.tsx';
+import { bandKeys, ChartFrame, type ChartKey } from './chart-frame.tsx';
+import { type ChartedFit, chartedCycles, curveChartRows, earlierKey, valuesOfRows } from './chart-rows.ts';
+import { axisWords, bandAreas, cyclePoints, Plot } from './plot.tsx';
 
 export interface EarlierCurve {
   readonly day: string;
@@ -21,11 +21,6 @@ interface CurveChartProps {
   /** Newest first. */
   readonly earlier?: readonly EarlierCurve[];
 }
-
-/** Margins that leave room for the axis words. */
-const margin = { top: 8, right: 12, bottom: 24, left: 12 };
-
-export const tickWords = (value: number): string => formatNumber(value, { rule: 'as-typed' });
 
 const noEarlier: readonly EarlierCurve[] = [];
 
@@ -39,12 +34,17 @@ export function CurveChart({ fit, earlier = noEarlier }: CurveChartProps) {
       ),
     [fit, earlier],
   );
-  const xTicks = axisTicks(0, Math.max(...rows.map(({ x }) => x)), 6);
-  const yTicks = axisTicks(0, Math.max(...valuesOfRows(rows)), 6);
-  const cycles = chartedCycles(residuals);
   const axes = axisWords(curve);
+  const cycles = chartedCycles(residuals);
   const end = (value: number) =>
     formatQuantity({ value, unit: curve.units.force }, { rule: 'significant-digits', digits: 4 });
+  const keys: readonly ChartKey[] = [
+    { text: words.charts.curve, look: 'curve' },
+    ...bandKeys(),
+    ...earlier.map(({ day }, index): ChartKey => {
+      return { text: words.charts.earlier(day), look: 'dashed', dash: dashOfEarlier(index) };
+    }),
+  ];
   return (
     <ChartFrame
       title={words.charts.curveTitle}
@@ -55,88 +55,45 @@ export function CurveChart({ fit, earlier = noEarlier }: CurveChartProps) {
         end(curve.forceRange.high),
       )}
       cycles={cycles}
-      earlier={earlier.map(({ day }) => day)}
-      hasBand
-      hasCurve
+      keys={keys}
     >
-      <ResponsiveContainer width="100%" height="100%">
-        <ComposedChart data={[...rows]} margin={margin} accessibilityLayer={false}>
-          <CartesianGrid stroke="var(--line)" />
-          <XAxis
-            type="number"
-            dataKey="x"
-            domain={[xTicks[0] ?? 0, xTicks.at(-1) ?? 1]}
-            ticks={[...xTicks]}
-            tickFormatter={tickWords}
-            stroke="var(--ink)"
-            label={{ value: axes.x, position: 'bottom', offset: 4, fill: 'var(--ink-soft)' }}
-          />
-          <YAxis
-            type="number"
-            domain={[yTicks[0] ?? 0, yTicks.at(-1) ?? 1]}
-            ticks={[...yTicks]}
-            tickFormatter={tickWords}
-            stroke="var(--ink)"
-            width={58}
-            label={{
-              value: axes.y,
-              angle: -90,
-              position: 'insideLeft',
-              offset: -4,
-              fill: 'var(--ink-soft)',
-              style: { textAnchor: 'middle' },
-            }}
-          />
-          <Area
-            dataKey="band"
-            stroke="var(--accent)"
-            strokeWidth={0.75}
-            fill="var(--accent-pale)"
-            fillOpacity={1}
-            connectNulls
-            isAnimationActive={false}
-            activeDot={false}
-            dot={false}
-          />
-          {earlier.map(({ day }, index) => (
-            <Line
-              key={day}
-              dataKey={earlierKey(index)}
-              stroke="var(--ink-soft)"
-              strokeWidth={1.75}
-              strokeDasharray={dashOfEarlier(index)}
-              connectNulls
-              isAnimationActive={false}
-              dot={false}
-              activeDot={false}
-            />
-          ))}
+      <Plot
+        rows={rows}
+        xTicks={axisTicks(0, Math.max(...rows.map(({ x }) => x)), 6)}
+        yTicks={axisTicks(0, Math.max(...valuesOfRows(rows)), 6)}
+        xWords={axes.x}
+        yWords={axes.y}
+      >
+        {bandAreas()}
+        {earlier.map(({ day }, index) => (
           <Line
-            dataKey="curve"
-            stroke="var(--accent)"
-            strokeWidth={2.5}
+            key={day}
+            dataKey={earlierKey(index)}
+            stroke="var(--ink-soft)"
+            strokeWidth={1.75}
+            strokeDasharray={dashOfEarlier(index)}
             connectNulls
             isAnimationActive={false}
             dot={false}
             activeDot={false}
           />
-          {cycles.map((cycle) => (
-            <Scatter
-              key={cycle}
-              dataKey={cycleKey(cycle)}
-              isAnimationActive={false}
-              shape={(point) => <PointShape cycle={cycle} cx={point.cx} cy={point.cy} />}
-            />
-          ))}
-        </ComposedChart>
-      </ResponsiveContainer>
+        ))}
+        <Line
+          dataKey="curve"
+          stroke="var(--accent)"
+          strokeWidth={2.5}
+          connectNulls
+          isAnimationActive={false}
+          dot={false}
+          activeDot={false}
+        />
+        {cyclePoints(cycles)}
+      </Plot>
     </ChartFrame>
   );
 }
 
-/** The quantity that was set lies along x, the one observed along y. */
-export function axisWords({ response, units }: Curve): { readonly x: string; readonly y: string } {
-  const force = words.charts.axis(words.charts.force, formatUnit(units.force));
-  const reading = words.charts.axis(words.charts.reading, formatUnit(units.reading));
-  return response === 'reading' ? { x: force, y: reading } : { x: reading, y: force };
+/** The dashes get shorter the older a curve is. */
+function dashOfEarlier(index: number): string {
+  return ['9 4', '5 4', '2 4', '1 5'][Math.min(index, 3)] ?? '1 5';
 }

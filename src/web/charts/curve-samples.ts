@@ -1,4 +1,4 @@
-// A fitted curve as points to draw: force against reading, with the band one future setting lies in.
+// A fitted curve as points to draw: force against reading, with the bands of one future setting and of the curve.
 
 import type { Curve } from '../../domain/calibration/curve.ts';
 import { predict } from '../../domain/regression/predict.ts';
@@ -14,9 +14,11 @@ export interface CurveSample {
   readonly y: number;
   /** Half the width of the 95 % prediction band. */
   readonly half: number;
+  /** Half the width of the 95 % band the curve itself lies in. */
+  readonly halfMean: number;
 }
 
-/** Level of the band drawn. Source: the design's intervals, 95 %, one future setting. */
+/** Level of both bands drawn. Source: the design's intervals, 95 %. */
 const level = 0.95;
 
 /** Enough for a curve of degree 3 to look smooth at any width of screen. */
@@ -28,7 +30,13 @@ export function curveSamples(curve: Curve): readonly CurveSample[] {
   return Array.from({ length: sampleCount }, (_, index) => {
     const x = low + ((high - low) * index) / (sampleCount - 1);
     const band = predictionInterval(curve.fit, x, { level, of: 'observation' });
-    return { x, y: predict(curve.fit, x), half: (band.high - band.low) / 2 };
+    const meanBand = predictionInterval(curve.fit, x, { level, of: 'mean-response' });
+    return {
+      x,
+      y: predict(curve.fit, x),
+      half: (band.high - band.low) / 2,
+      halfMean: (meanBand.high - meanBand.low) / 2,
+    };
   });
 }
 

@@ -9,11 +9,13 @@ interface EntryCheckListProps {
   readonly checks: readonly EntryCheck[];
   /** What leads to the place a check names; nothing where it names none on this page. */
   readonly linkTo?: (where: string) => ReactNode;
+  /** What puts the repair a check proposes in place; nothing where it proposes none. */
+  readonly repairOf?: (check: EntryCheck) => ReactNode;
   /** Said where there is no check; that nothing looks wrong where it is left out. */
   readonly none?: string;
 }
 
-export function EntryCheckList({ checks, linkTo, none = words.charts.noChecks }: EntryCheckListProps) {
+export function EntryCheckList({ checks, linkTo, repairOf, none = words.charts.noChecks }: EntryCheckListProps) {
   return (
     <section className={styles.checks}>
       <h2>{words.charts.checksTitle}</h2>
@@ -24,6 +26,7 @@ export function EntryCheckList({ checks, linkTo, none = words.charts.noChecks }:
             <CheckMark weight={check.weight} />
             <p>
               {check.message} {linkTo?.(check.where)}
+              {repairOf?.(check)}
             </p>
           </li>
         ))}

@@ -13,12 +13,14 @@ interface VerdictBlockProps {
   readonly verdict: Verdict | null;
   readonly checks: readonly EntryCheck[];
   readonly linkTo?: (where: string) => ReactNode;
+  /** What puts the repair a check proposes in place; nothing where it proposes none. */
+  readonly repairOf?: (check: EntryCheck) => ReactNode;
   /** Said in place of a verdict where there is none. */
   readonly withoutVerdict?: string;
   readonly children?: ReactNode;
 }
 
-export function VerdictBlock({ verdict, checks, linkTo, withoutVerdict, children }: VerdictBlockProps) {
+export function VerdictBlock({ verdict, checks, linkTo, repairOf, withoutVerdict, children }: VerdictBlockProps) {
   const { kind, errors } = verdictHeadline(verdict ?? 'not-judged', verdict === null ? [] : checks);
   return (
     <div className={styles.block} data-verdict={kind}>
@@ -38,6 +40,7 @@ export function VerdictBlock({ verdict, checks, linkTo, withoutVerdict, children
           {errors.map((check) => (
             <li key={`${check.code} ${check.where} ${check.message}`}>
               {check.message} {linkTo?.(check.where)}
+              {repairOf?.(check)}
             </li>
           ))}
         </ul>

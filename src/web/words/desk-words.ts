@@ -3,6 +3,7 @@
 import { calibrate } from './en-US/calibrate.ts';
 import { charts } from './en-US/charts.ts';
 import { equipment } from './en-US/equipment.ts';
+import { figures } from './en-US/figures.ts';
 import { ledger } from './en-US/ledger.ts';
 import { openPlant } from './en-US/open-plant.ts';
 import { people } from './en-US/people.ts';
@@ -16,6 +17,7 @@ export const words = {
   calibrate,
   charts,
   equipment,
+  figures,
   ledger,
   openPlant,
   people,

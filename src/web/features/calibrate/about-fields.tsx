@@ -11,7 +11,7 @@ import { words } from '../../words/desk-words.ts';
 import styles from './about-fields.module.css';
 import type { ChosenParts } from './chosen-parts.ts';
 import type { DraftFields } from './draft-state.ts';
-import { judgeDay, readTemperature } from './sheet-of-draft.ts';
+import { isFirstUseBad, judgeDay, readTemperature } from './sheet-of-draft.ts';
 
 interface AboutFieldsProps {
   readonly fields: DraftFields;
@@ -31,6 +31,7 @@ export function AboutFields({ fields, equipment, parts, error, set, choosePair }
   const { calibrate } = words;
   const pairs = equipment?.pairs ?? [];
   const today = parts.context.today;
+  const asked = parts.context.rules?.firstUseDays?.value;
   return (
     <section className={styles.about}>
       <h2>{calibrate.aboutTitle}</h2>
@@ -70,6 +71,18 @@ export function AboutFields({ fields, equipment, parts, error, set, choosePair }
           )}
           onChange={(event) => set({ loadCell: event.currentTarget.value })}
         />
+        {/* Without a rule that asks for it only what an import brought is shown. */}
+        {asked === undefined && fields.firstUseOn === '' ? null : (
+          <TextField
+            label={calibrate.firstUse}
+            isOptional
+            type="date"
+            value={fields.firstUseOn}
+            hint={asked === undefined ? undefined : calibrate.firstUseAsked(asked)}
+            problem={(isFirstUseBad(fields) ? calibrate.dayInvalid : null) ?? problemForField(error, 'firstUseOn')}
+            onChange={(event) => set({ firstUseOn: event.currentTarget.value })}
+          />
+        )}
       </div>
       <PartWords parts={parts} />
       <div className={styles.fields}>

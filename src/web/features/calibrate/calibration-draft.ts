@@ -25,6 +25,8 @@ const calibrationDraft = z
     forceUnit: z.enum(['N', 'kN', 'MN', 'lbf', 'kip', 'kgf', 'tf', 'short-tonf', 'long-tonf']),
     readingUnit: z.enum(['Pa', 'kPa', 'MPa', 'psi', 'ksi', 'bar', 'kgf/cm2']),
     temperature: z.string(),
+    /** Drafts kept before the field came have none. */
+    firstUseOn: z.string().default(''),
     note: z.string(),
     degree: z.union([z.literal('auto'), z.literal(1), z.literal(2), z.literal(3)]),
     degreeReason: z.string(),
@@ -49,6 +51,7 @@ export function freshDraft(idempotencyKey: string): CalibrationDraft {
     forceUnit: 'kip',
     readingUnit: 'psi',
     temperature: '',
+    firstUseOn: '',
     note: '',
     degree: 'auto',
     degreeReason: '',

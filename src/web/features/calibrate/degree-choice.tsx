@@ -2,7 +2,8 @@
 
 import type { CalibrationFit } from '../../../domain/calibration/fit-calibration.ts';
 import type { Degree } from '../../../domain/regression/fit-polynomial.ts';
-import { formatNumber, formatQuantity } from '../../controls/format-number.ts';
+import { writeProbability } from '../../charts/figure-words.ts';
+import { formatQuantity } from '../../controls/format-number.ts';
 import { TextField } from '../../controls/text-field.tsx';
 import { words } from '../../words/desk-words.ts';
 import type { CalibrationDraft } from './calibration-draft.ts';
@@ -64,11 +65,7 @@ function degreeFacts(degree: Degree, fit: CalibrationFit | null): string {
   const scatter = { value: compared.residualStandardDeviation, unit };
   return [
     words.calibrate.degreeScatter(formatQuantity(scatter, { rule: 'significant-digits', digits: 3 })),
-    ...(compared.pValue === null ? [] : [words.calibrate.degreeTest(probability(compared.pValue))]),
+    ...(compared.pValue === null ? [] : [writeProbability(compared.pValue)]),
     ...(compared.strictlyIncreasing ? [] : [words.calibrate.degreeFalls]),
   ].join(', ');
-}
-
-function probability(p: number): string {
-  return p < 0.001 ? words.calibrate.belowThousandth : formatNumber(p, { rule: 'decimals', decimals: 3 });
 }

@@ -1,6 +1,9 @@
 // What the sheet says so far, verdict first: verdict, what looks wrong, points and curve, residuals.
 
 import type { ReactNode } from 'react';
+import { setQuantity } from '../../../domain/calibration/fit-calibration.ts';
+import type { EntryCheck } from '../../charts/check-mark.tsx';
+import { ConditionalNote } from '../../charts/conditional-note.tsx';
 import { CurveChart } from '../../charts/curve-chart.tsx';
 import { EntryCheckList } from '../../charts/entry-check-list.tsx';
 import { ResidualChart } from '../../charts/residual-chart.tsx';
@@ -8,16 +11,20 @@ import { VerdictBlock } from '../../charts/verdict-block.tsx';
 import { words } from '../../words/desk-words.ts';
 import { CellLink } from './bad-cell-list.tsx';
 import { cellOfCheck } from './cell-of-check.ts';
+import { cellOfRepair } from './cell-of-repair.ts';
 import type { JudgedDraft } from './judge-draft.ts';
+import { RepairButtons } from './repair-buttons.tsx';
 import styles from './result-panel.module.css';
-import { cellId, isUntouched, type RunGrid } from './run-grid.ts';
+import { type CellPlace, cellId, isUntouched, type RunGrid } from './run-grid.ts';
 
 interface ResultPanelProps {
   readonly judged: JudgedDraft;
   readonly grid: RunGrid;
+  /** A person chose the repair an entry check proposes. */
+  readonly onRepair: (place: CellPlace, text: string) => void;
 }
 
-export function ResultPanel({ judged, grid }: ResultPanelProps) {
+export function ResultPanel({ judged, grid, onRepair }: ResultPanelProps) {
   const { calibrate, charts } = words;
   const { fit, figures, points, checks } = judged;
   const acceptance = figures?.acceptance ?? [];
@@ -31,6 +38,12 @@ export function ResultPanel({ judged, grid }: ResultPanelProps) {
     const place = cellOfCheck(where, points);
     return place === null ? null : <CellLink to={cellId(place)} text={calibrate.goThere} />;
   };
+  const repairOf = ({ where, fits }: EntryCheck): ReactNode => {
+    const set = setQuantity(judged.sheet);
+    const place = fits === undefined ? null : cellOfRepair(where, fits.field, { grid, set, points });
+    if (fits === undefined || place === null) return null;
+    return <RepairButtons fits={fits} onChoose={(value) => onRepair(place, String(value))} />;
+  };
   return (
     <section className={styles.result} aria-labelledby="verdict-title">
       <h2 id="verdict-title">{calibrate.resultTitle}</h2>
@@ -38,6 +51,7 @@ export function ResultPanel({ judged, grid }: ResultPanelProps) {
         verdict={fit.ok ? (figures?.verdict ?? 'not-judged') : null}
         checks={further}
         linkTo={linkTo}
+        repairOf={repairOf}
         withoutVerdict={calibrate.notYet}
       >
         {fit.ok ? null : <p>{fit.problem.message}</p>}
@@ -49,6 +63,7 @@ export function ResultPanel({ judged, grid }: ResultPanelProps) {
             ))}
           </ul>
         )}
+        <ConditionalNote results={acceptance.filter((result) => result.verdict === figures?.verdict)} />
       </VerdictBlock>
       {fit.ok ? (
         <>
@@ -60,6 +75,7 @@ export function ResultPanel({ judged, grid }: ResultPanelProps) {
         <EntryCheckList
           checks={below}
           linkTo={linkTo}
+          repairOf={repairOf}
           {...(isUntouched(grid) ? { none: charts.nothingToCheck } : {})}
         />
       )}

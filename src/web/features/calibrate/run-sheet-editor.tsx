@@ -6,7 +6,8 @@ import { newIdempotencyKey } from '../../app/http-client.ts';
 import { useEquipment } from '../../app/queries/use-equipment.ts';
 import { usePlant } from '../../app/queries/use-plant.ts';
 import { AcceptanceTable } from '../../charts/acceptance-table.tsx';
-import { LevelTable } from '../../charts/level-table.tsx';
+import { FiguresBehind } from '../../charts/figures-behind.tsx';
+import { showDraftFit } from '../../charts/show-fit.ts';
 import { PageHeading } from '../../controls/page-heading.tsx';
 import type { DraftStore } from '../../offline/draft-store.ts';
 import { words } from '../../words/desk-words.ts';
@@ -21,9 +22,10 @@ import { draftWithSheet, unitsOfPair } from './fill-draft.ts';
 import { ImportSheet } from './import-sheet.tsx';
 import { judgeDraft } from './judge-draft.ts';
 import type { Pasted } from './paste-block.ts';
+import { placeWords } from './place-words.ts';
 import { PointTable } from './point-table.tsx';
 import { ResultPanel } from './result-panel.tsx';
-import { gridColumns } from './run-grid.ts';
+import { type CellPlace, cellId, gridColumns, readCell, writeCell } from './run-grid.ts';
 import styles from './run-sheet-editor.module.css';
 import { SubmitPanel, SubmittedNote } from './submit-panel.tsx';
 import { TableSettings } from './table-settings.tsx';
@@ -57,6 +59,9 @@ export function RunSheetEditor({ store, id, readAt, isCopy, started, onSplit }: 
   const judgedDraft = useDeferredValue(draft);
   const judged = useMemo(() => judgeDraft(judgedDraft, parts.context), [judgedDraft, parts]);
 
+  const fit = judged.fit.ok ? judged.fit.value : null;
+  const shown = useMemo(() => (fit === null ? null : showDraftFit(fit, judged.figures)), [fit, judged]);
+
   if (submission.isSuccess) {
     return (
       <>
@@ -67,7 +72,6 @@ export function RunSheetEditor({ store, id, readAt, isCopy, started, onSplit }: 
   }
 
   const units = { force: draft.forceUnit, reading: draft.readingUnit };
-  const fit = judged.fit.ok ? judged.fit.value : null;
   const tellPasted = (pasted: Pasted) =>
     setTold(
       calibrate.pasted(pasted.rows, pasted.columns) +
@@ -78,6 +82,12 @@ export function RunSheetEditor({ store, id, readAt, isCopy, started, onSplit }: 
     // What was told is of a step that is taken back now.
     if (next.kind === 'undo' || next.kind === 'redo') setTold('');
     change(next);
+  };
+  const repair = (place: CellPlace, text: string) => {
+    setTold(calibrate.repaired(placeWords(place, draft.set), readCell(draft.grid, place), text));
+    change({ kind: 'table', grid: writeCell(draft.grid, place, text), stepOf: null });
+    // The button goes with its check; the cell it wrote into takes the focus.
+    document.getElementById(cellId(place))?.focus();
   };
   const submitAnew = () => {
     const idempotencyKey = newIdempotencyKey();
@@ -136,16 +146,12 @@ export function RunSheetEditor({ store, id, readAt, isCopy, started, onSplit }: 
           <BadCellList points={judged.points} set={draft.set} />
         </section>
         <div className={styles.result}>
-          <ResultPanel judged={judged} grid={draft.grid} />
+          <ResultPanel judged={judged} grid={draft.grid} onRepair={repair} />
         </div>
         <div className={styles.rest}>
           <DegreeChoice draft={draft} fit={fit} set={(fields) => change({ kind: 'fields', fields })} />
-          {fit === null || judged.figures === null ? null : (
-            <>
-              <AcceptanceTable acceptance={judged.figures.acceptance} />
-              <LevelTable levels={judged.figures.levels} response={fit.curve.response} units={units} />
-            </>
-          )}
+          {judged.figures === null ? null : <AcceptanceTable acceptance={judged.figures.acceptance} />}
+          {shown === null ? null : <FiguresBehind fit={shown} drawn={fit} />}
           <SubmitPanel
             toMend={whatToMend(draft, judged, parts)}
             isSending={submission.isPending}

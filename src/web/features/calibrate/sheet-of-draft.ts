@@ -21,6 +21,7 @@ export function sheetOfDraft(draft: CalibrationDraft, points: GridPoints): RunSh
     ...(parsePlantDay(draft.calibratedOn).ok ? { calibratedOn: draft.calibratedOn.trim() } : {}),
     ...(draft.loadCell === '' ? {} : { loadCell: draft.loadCell }),
     ...(typeof temperature === 'number' ? { temperatureCelsius: temperature } : {}),
+    ...(parsePlantDay(draft.firstUseOn).ok ? { firstUseOn: draft.firstUseOn.trim() } : {}),
     ...(draft.note.trim() === '' ? {} : { note: draft.note.trim() }),
   };
 }
@@ -39,6 +40,10 @@ export function judgeDay(day: string, today: string | null): DayProblem | null {
   if (!parsePlantDay(day).ok) return 'invalid';
   return today !== null && day.trim() > today ? 'in-future' : null;
 }
+
+/** A day that was typed and does not exist; blank is no problem. */
+export const isFirstUseBad = ({ firstUseOn }: Pick<CalibrationDraft, 'firstUseOn'>): boolean =>
+  firstUseOn.trim() !== '' && !parsePlantDay(firstUseOn).ok;
 
 /** Shortest reason for a degree chosen by hand. House rule: as for every other reason. */
 export const shortestReason = 5;

@@ -4,7 +4,7 @@ import { words } from '../../words/desk-words.ts';
 import type { CalibrationDraft } from './calibration-draft.ts';
 import type { ChosenParts } from './chosen-parts.ts';
 import type { JudgedDraft } from './judge-draft.ts';
-import { isReasonMissing, judgeDay, readTemperature } from './sheet-of-draft.ts';
+import { isFirstUseBad, isReasonMissing, judgeDay, readTemperature } from './sheet-of-draft.ts';
 
 export function whatToMend(draft: CalibrationDraft, judged: JudgedDraft, parts: ChosenParts): readonly string[] {
   const { calibrate } = words;
@@ -15,6 +15,7 @@ export function whatToMend(draft: CalibrationDraft, judged: JudgedDraft, parts: 
     [isDayWrong, calibrate.mendDay],
     [draft.loadCell === '', calibrate.mendCell],
     [readTemperature(draft.temperature) === 'bad', calibrate.temperatureBad(draft.temperature)],
+    [isFirstUseBad(draft), calibrate.mendFirstUse],
     [points.badCells.length > 0 || points.badRamExtensions.length > 0, calibrate.mendCells],
     [!judged.fit.ok, calibrate.mendCurve],
     [isReasonMissing(draft), calibrate.degreeReasonNeeded],

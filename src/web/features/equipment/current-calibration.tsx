@@ -4,8 +4,10 @@ import { useMemo } from 'react';
 import { Link } from 'wouter';
 import type { PairPageAnswer } from '../../../contract/calibration.ts';
 import { CurveChart } from '../../charts/curve-chart.tsx';
+import { FiguresBehind } from '../../charts/figures-behind.tsx';
 import { redrawFit } from '../../charts/redraw-fit.ts';
 import { ResidualChart } from '../../charts/residual-chart.tsx';
+import { showFitAnswer } from '../../charts/show-fit.ts';
 import { Figure } from '../../controls/figure.tsx';
 import { formatNumber, formatQuantity } from '../../controls/format-number.ts';
 import { words } from '../../words/desk-words.ts';
@@ -19,6 +21,7 @@ export function CurrentCalibration({ page }: { readonly page: PairPageAnswer }) 
   const { calibrations, current } = page;
   const inForce = calibrations.find(({ number }) => number === current);
   const drawn = useMemo(() => (inForce === undefined ? null : redrawFit(inForce)), [inForce]);
+  const shown = useMemo(() => (inForce === undefined ? null : showFitAnswer(inForce.fit)), [inForce]);
   const earlier = useMemo(
     () =>
       calibrations
@@ -31,32 +34,35 @@ export function CurrentCalibration({ page }: { readonly page: PairPageAnswer }) 
     [calibrations, current],
   );
   return (
-    <section className={styles.current} aria-labelledby="current-title">
-      <h2 id="current-title">{equipment.currentTitle}</h2>
-      {inForce === undefined ? (
-        <p>{equipment.noCurrent}</p>
-      ) : (
-        <>
-          <div className={styles.figures}>
-            <p className={styles.number}>
-              <Link href={`/review/${encodeURIComponent(inForce.number)}`}>
-                {equipment.calibration(inForce.number, inForce.calibratedOn)}
-              </Link>
-            </p>
-            <Change page={page} />
-            <Reference page={page} />
-          </div>
-          {drawn === null ? (
-            <p>{equipment.noCurve}</p>
-          ) : (
-            <div className={styles.charts}>
-              <CurveChart fit={drawn} earlier={earlier} />
-              <ResidualChart fit={drawn} />
+    <>
+      <section className={styles.current} aria-labelledby="current-title">
+        <h2 id="current-title">{equipment.currentTitle}</h2>
+        {inForce === undefined ? (
+          <p>{equipment.noCurrent}</p>
+        ) : (
+          <>
+            <div className={styles.figures}>
+              <p className={styles.number}>
+                <Link href={`/review/${encodeURIComponent(inForce.number)}`}>
+                  {equipment.calibration(inForce.number, inForce.calibratedOn)}
+                </Link>
+              </p>
+              <Change page={page} />
+              <Reference page={page} />
             </div>
-          )}
-        </>
-      )}
-    </section>
+            {drawn === null ? (
+              <p>{equipment.noCurve}</p>
+            ) : (
+              <div className={styles.charts}>
+                <CurveChart fit={drawn} earlier={earlier} />
+                <ResidualChart fit={drawn} />
+              </div>
+            )}
+          </>
+        )}
+      </section>
+      {shown === null ? null : <FiguresBehind fit={shown} drawn={drawn} />}
+    </>
   );
 }
 

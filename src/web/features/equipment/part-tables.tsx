@@ -63,7 +63,10 @@ export function GaugeTable({ register }: PartTableProps) {
           </td>
           <td>{equipment[gauge.display]}</td>
           <NumberCell>{formatQuantity(gauge.fullScale, asTyped)}</NumberCell>
-          <NumberCell>{formatQuantity(gauge.graduation, asTyped)}</NumberCell>
+          <NumberCell>
+            {formatQuantity(gauge.graduation, asTyped)}
+            {gauge.readablePart === undefined ? null : <div>{equipment.readTo[gauge.readablePart]}</div>}
+          </NumberCell>
           <NumberCell>{gauge.accuracyClass ?? ''}</NumberCell>
         </tr>
       ))}
@@ -74,7 +77,13 @@ export function GaugeTable({ register }: PartTableProps) {
 
 export function LoadCellTable({ register }: PartTableProps) {
   const { equipment } = words;
-  const columns = [equipment.tag, equipment.serial, equipment.certificates, equipment.capacity];
+  const columns = [
+    equipment.tag,
+    equipment.serial,
+    equipment.certificates,
+    equipment.capacity,
+    equipment.indicatorStep,
+  ];
   return (
     <ScrollTable title={equipment.loadCellsTitle} columns={columns} numbersFrom={3}>
       {register.loadCells.map((cell) => (
@@ -89,6 +98,9 @@ export function LoadCellTable({ register }: PartTableProps) {
                 ))}
           </td>
           <NumberCell>{formatQuantity(cell.capacity, asTyped)}</NumberCell>
+          <NumberCell>
+            {cell.resolution === undefined ? equipment.indicatorNotRecorded : formatQuantity(cell.resolution, asTyped)}
+          </NumberCell>
         </tr>
       ))}
       <NoneYet count={register.loadCells.length} columns={columns.length} />

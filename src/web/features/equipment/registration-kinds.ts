@@ -108,6 +108,15 @@ export function registrationOf(kind: RegistrationKind, register: EquipmentAnswer
           hint: equipment.graduationHint,
           caution: graduationCaution,
         }),
+        text('readablePart', equipment.readablePart, {
+          type: 'number',
+          isOptional: true,
+          hint: equipment.readablePartHint,
+          options: [
+            { value: '', text: equipment.readablePartOpen },
+            ...([2, 5, 10] as const).map((part) => ({ value: String(part), text: equipment.readableParts[part] })),
+          ],
+        }),
         text('accuracyClass', equipment.accuracyClass, { isOptional: true, check: lengthCheck(40) }),
         quantity(length, 'dialDiameter', equipment.dialDiameter, { hint: equipment.lengthHint, isOptional: true }),
       ]);
@@ -116,6 +125,7 @@ export function registrationOf(kind: RegistrationKind, register: EquipmentAnswer
     case 'load-cell':
       return part('load-cell', 'load-cells', equipment.registerLoadCell, [
         quantity(force, 'capacity', equipment.capacity, { hint: equipment.forceHint }),
+        quantity(force, 'resolution', equipment.indicatorStep, { hint: equipment.indicatorStepHint, isOptional: true }),
       ]);
     case 'certificate':
       return certificateRegistration(register, chosenCell);

@@ -41,6 +41,7 @@ export function CalibrationFacts({ calibration, enteredBy, enteredAt }: Calibrat
         : review.degreeChosen(fit.curve.degree, degreeReason ?? review.noReason),
     ],
     sheet.temperatureCelsius === undefined ? null : [review.temperature, review.celsius(sheet.temperatureCelsius)],
+    sheet.firstUseOn === undefined ? null : [review.firstUse, sheet.firstUseOn],
     sheet.note === undefined ? null : [review.note, sheet.note],
   ];
   return (

@@ -7,13 +7,13 @@ import { useCalibration } from '../../app/queries/use-calibrations.ts';
 import { usePersonName } from '../../app/queries/use-person-name.ts';
 import { usePlant } from '../../app/queries/use-plant.ts';
 import { AcceptanceTable } from '../../charts/acceptance-table.tsx';
+import { ConditionalNote } from '../../charts/conditional-note.tsx';
 import { CurveChart } from '../../charts/curve-chart.tsx';
-import { CurveFigures } from '../../charts/curve-figures.tsx';
 import { EntryCheckList } from '../../charts/entry-check-list.tsx';
-import { LevelTable } from '../../charts/level-table.tsx';
+import { FiguresBehind } from '../../charts/figures-behind.tsx';
 import { redrawFit } from '../../charts/redraw-fit.ts';
 import { ResidualChart } from '../../charts/residual-chart.tsx';
-import { ResidualTable } from '../../charts/residual-table.tsx';
+import { showFitAnswer } from '../../charts/show-fit.ts';
 import { VerdictBlock } from '../../charts/verdict-block.tsx';
 import { PageHeading } from '../../controls/page-heading.tsx';
 import { ProblemNote } from '../../controls/problem-note.tsx';
@@ -53,11 +53,13 @@ function Reviewed({ calibration, readAgain }: ReviewedProps) {
   const { review } = words;
   const { fit, sheet, status } = calibration;
   const drawn = useMemo(() => redrawFit(calibration), [calibration]);
+  const shown = useMemo(() => showFitAnswer(fit), [fit]);
   const nameOf = usePersonName();
   const plant = usePlant();
   return (
     <div className={styles.review}>
       <VerdictBlock verdict={fit.verdict} checks={fit.checks}>
+        <ConditionalNote results={fit.acceptance.filter((result) => result.verdict === fit.verdict)} />
         <p>
           {status === 'submitted'
             ? review.status(status)
@@ -85,13 +87,8 @@ function Reviewed({ calibration, readAgain }: ReviewedProps) {
       )}
       <EntryCheckList checks={fit.checks} />
       <AcceptanceTable acceptance={fit.acceptance} />
-      <LevelTable levels={fit.levels} response={fit.curve.response} units={fit.units} />
+      <FiguresBehind fit={shown} drawn={drawn} />
       <SheetTable sheet={sheet} />
-      <CurveFigures fit={fit} />
-      <details>
-        <summary className={styles.more}>{review.pointByPoint}</summary>
-        <ResidualTable residuals={fit.residuals} response={fit.curve.response} units={fit.units} />
-      </details>
       {status === 'submitted' ? <Decision calibration={calibration} readAgain={readAgain} /> : null}
     </div>
   );

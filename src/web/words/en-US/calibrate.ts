@@ -65,6 +65,9 @@ export const calibrate = {
   certificateLater: (cell: string, from: string, day: string) =>
     `The certificate of ${cell} starts on ${from}; it does not cover ${day}.`,
   certificateNeedsDay: 'Give the calibration day to see whether the certificate covers it.',
+  firstUse: 'Day of first use',
+  firstUseAsked: (days: number) =>
+    `The rules ask for a calibration at most ${days} days before it is first used on the project.`,
   set: 'What was set',
   setForce: 'The force on the load cell; the gauge was read',
   setReading: 'The reading of the gauge; the force was read',
@@ -151,14 +154,16 @@ export const calibrate = {
   resultTitle: 'Verdict',
   notYet: 'No curve yet',
   goThere: 'Go to the cell',
+  putThere: (value: string) => `Put ${value} there`,
+  putInstead: (value: string) => `Or ${value}`,
+  repaired: (place: string, before: string, value: string) =>
+    `${place}: ${value} in place of ${before}. Ctrl+Z takes it back.`,
   pending: (count: number) => (count === 1 ? '1 cell is left out' : `${count} cells are left out`),
   degree: 'Degree of the curve',
   degreeAuto: (degree: number | null) => (degree === null ? 'Automatic' : `Automatic: ${degree}`),
   degreeReason: 'Why this degree',
   degreeReasonNeeded: 'A degree chosen by hand needs a reason of at least five characters.',
   degreeScatter: (scatter: string) => `scatter ${scatter}`,
-  degreeTest: (p: string) => (p.startsWith('b') ? `p ${p}` : `p = ${p}`),
-  belowThousandth: 'below 0.001',
   degreeFalls: 'does not rise throughout',
   degreeMissing: 'too few levels',
 
@@ -171,6 +176,7 @@ export const calibrate = {
   toMend: 'Before it can be submitted:',
   mendPair: 'Choose the pair.',
   mendDay: 'Give the calibration day.',
+  mendFirstUse: 'Give a day of first use that exists, or leave it blank.',
   mendCell: 'Choose the load cell.',
   mendCells: 'Mend or clear the cells that cannot be read.',
   mendCurve: 'Enter points a curve can run through.',

@@ -32,6 +32,14 @@ const verdictsOfRule: Readonly<Record<Verdict, string>> = {
   'not-judged': 'not judged',
 };
 
+/** Of the rule that has a guard band. Source: ILAC-G8:09/2019 4.2.3 (from memory). */
+const conditionals: Partial<Readonly<Record<Verdict, string>>> = {
+  'conditional-pass':
+    'Conditional pass: within the limit, but nearer to it than the uncertainty U, so the true error may lie beyond (guard band of ILAC-G8).',
+  'conditional-fail':
+    'Conditional fail: beyond the limit, but by less than the uncertainty U, so the true error may lie within (guard band of ILAC-G8).',
+};
+
 export const charts = {
   force: 'Force',
   reading: 'Reading',
@@ -39,6 +47,8 @@ export const charts = {
   cycle: (cycle: number) => `Cycle ${cycle + 1}`,
   curve: 'Curve',
   band: 'Where one future setting falls, 95 %',
+  meanBand: 'Where the curve itself lies, 95 %',
+  influential: (places: readonly string[]) => `Moves the curve most: ${places.join('; ')}. Look at it once more.`,
   earlier: (day: string) => `Curve of ${day}`,
   curveTitle: 'Points and curve',
   curveSummary: (points: number, degree: number, low: string, high: string) =>
@@ -53,28 +63,29 @@ export const charts = {
   rule: (rule: string) => (Object.hasOwn(rules, rule) ? rules[rule as AcceptanceRule] : rule),
   acceptanceTitle: 'Acceptance',
   limit: (limit: string) => `limit ${limit}`,
+  uncertaintyOf: (uncertainty: string) => `U ${uncertainty}`,
+  guardedLimit: (limit: string) => `passes outright up to ${limit}`,
+  probability: (probability: string) => `within the limit with a probability of ${probability}`,
+  above: (value: string) => `above ${value}`,
+  below: (value: string) => `below ${value}`,
+  conditional: (verdict: Verdict) => conditionals[verdict] ?? null,
+  p: (value: string | null) => (value === null ? 'p below 0.001' : `p = ${value}`),
   basis: (basis: string) => `Basis: ${basis}`,
   nothingFound: 'nothing to judge',
   rulesDecide:
     'The project specification, local code and the engineer in charge decide; these limits are the rule profile in force.',
 
-  levelsTitle: 'Levels',
-  setColumn: 'Set',
-  meanColumn: 'Mean observed',
-  countColumn: 'Points',
-  accuracyColumn: 'Accuracy error',
-  repeatabilityColumn: 'Repeatability',
-  reversibilityColumn: 'Reversibility',
-  efficiencyColumn: 'Load efficiency',
   notMeasured: 'not measured',
 
-  residualsTitle: 'Residuals, point by point',
   placeColumn: 'Point',
   forceColumn: 'Force',
   readingColumn: 'Reading',
   fittedColumn: 'On the curve',
   residualColumn: 'Residual',
   studentizedColumn: 'Studentized',
+  deletedColumn: 'Deleted',
+  leverageColumn: 'Leverage',
+  cooksColumn: 'Cook’s distance',
   place: (cycle: number, row: number) => `cycle ${cycle + 1}, point ${row + 1}`,
 
   checksTitle: 'Entry checks',
@@ -83,7 +94,7 @@ export const charts = {
   lookFirst: 'Look at this first',
   weight: (weight: 'error' | 'doubt') => (weight === 'error' ? 'Error' : 'Doubt'),
 
-  coefficientsTitle: 'The curve in numbers',
+  coefficientsTitle: 'Coefficients',
   equation: (response: string, of: string) => `${response} as a polynomial in ${of}`,
   scatter: 'Residual standard deviation',
   freedom: (count: number) => (count === 1 ? '1 degree of freedom' : `${count} degrees of freedom`),

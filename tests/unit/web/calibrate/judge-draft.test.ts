@@ -9,7 +9,12 @@ import { draftWithSheet, unitsOfPair } from '../../../../src/web/features/calibr
 import { type DraftContext, judgeDraft } from '../../../../src/web/features/calibrate/judge-draft.ts';
 import { pasteBlock, readBlock } from '../../../../src/web/features/calibrate/paste-block.ts';
 import { pointsFromGrid } from '../../../../src/web/features/calibrate/sheet-from-grid.ts';
-import { judgeDay, readTemperature, submissionOf } from '../../../../src/web/features/calibrate/sheet-of-draft.ts';
+import {
+  isFirstUseBad,
+  judgeDay,
+  readTemperature,
+  submissionOf,
+} from '../../../../src/web/features/calibrate/sheet-of-draft.ts';
 
 const nothingChosen: DraftContext = {
   jack: null,
@@ -62,6 +67,28 @@ describe('judging a draft', () => {
     const other = { ...typed, forceUnit: 'kN', readingUnit: 'bar' } as const;
     expect(pointsFromGrid(other.grid, other.set).cycles).toEqual(pointsFromGrid(typed.grid, typed.set).cycles);
     expect(judgeDraft(other, nothingChosen).sheet.units).toEqual({ force: 'kN', reading: 'bar' });
+  });
+});
+
+describe('the day of first use', () => {
+  it('goes from the draft into the sheet, and from an imported sheet into the draft', () => {
+    const used = { ...typed, firstUseOn: '2026-12-01' };
+    const { sheet } = judgeDraft(used, nothingChosen);
+    expect(sheet.firstUseOn).toBe('2026-12-01');
+    expect(draftWithSheet(fresh, sheet).firstUseOn).toBe('2026-12-01');
+    expect(judgeDraft(typed, nothingChosen).sheet).not.toHaveProperty('firstUseOn');
+  });
+
+  it('is left out where no such day exists, and said to be wrong', () => {
+    const wrong = { ...typed, firstUseOn: '2026-02-30' };
+    expect(judgeDraft(wrong, nothingChosen).sheet).not.toHaveProperty('firstUseOn');
+    expect(isFirstUseBad(wrong)).toBe(true);
+    expect(isFirstUseBad(typed)).toBe(false);
+  });
+
+  it('is blank in a draft kept before there was the field', () => {
+    const { firstUseOn: _, ...older } = typed;
+    expect(readDraft(older)).toEqual(typed);
   });
 });
 
