@@ -34,7 +34,12 @@ export function fitSheet(
   if (!fit.ok) return fit;
   const asSet = options.set === undefined ? sheet : { ...sheet, set: options.set };
   const judged = judgeFit(sheet, fit.value, rules, parts);
-  const checks = entryChecks(asSet, { ...parts, pistonArea: parts.jack?.pistonArea, today });
+  const checks = entryChecks(asSet, {
+    ...parts,
+    pistonArea: parts.jack?.pistonArea,
+    lowestOfCell: rules.cellWindowLow,
+    today,
+  });
   return succeed(writeFit(fit.value, judged, { checks, rules, parts, pair: sheet.pair ?? null }));
 }
 

@@ -113,6 +113,7 @@ export function judgeCalibration(plant: Plant, record: CalibrationRecord): Outco
   const checks = entryChecks(record.sheet, {
     ...calibrationParts(parts),
     pistonArea: parts.jack.pistonArea,
+    lowestOfCell: state.rules.cellWindowLow,
     today: plant.today(),
   });
   const isInDoubt = judged.verdict === 'fail' || judged.verdict === 'conditional-fail';

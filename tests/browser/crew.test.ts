@@ -232,7 +232,7 @@ describe('without a number', () => {
     await page.getByText('Force behind a reading').click();
     await page.getByLabel('Reading on the gauge').fill('200');
     await page.getByRole('button', { name: 'Show the force' }).click();
-    await expectText(page.getByRole('group'), 'not available while a stop stands');
+    await expectText(forceBehindReading(), 'not available while a stop stands');
   });
 
   test('a pair that does not exist is said in words', async () => {
@@ -276,7 +276,7 @@ describe('the force behind a reading', () => {
     const field = page.getByLabel('Reading on the gauge, in psi');
     await field.fill('-3');
     await page.getByRole('button', { name: 'Show the force' }).click();
-    await expectText(page.getByRole('group'), 'A reading above zero.');
+    await expectText(forceBehindReading(), 'A reading above zero.');
     expect(await field.evaluate((element) => element === document.activeElement)).toBe(true);
     expect(await page.getByRole('region', { name: 'No reading' }).count()).toBe(0);
   });
@@ -290,7 +290,7 @@ describe('the force behind a reading', () => {
     await page.getByRole('button', { name: 'Show the force' }).click();
     const { stdout } = await server.run('lookup', 'P-01', '--reading', `${set} psi`, '--json');
     const { force } = JSON.parse(stdout) as { force: { value: number; unit: string } };
-    await expectText(page.getByRole('group'), `${force.value.toPrecision(4)} kip`);
+    await expectText(forceBehindReading(), `${force.value.toPrecision(4)} kip`);
   });
 });
 
@@ -404,6 +404,9 @@ describe('the ledger', () => {
     await expectText(page.getByRole('main'), /All \d+ entries verify/);
   });
 });
+
+/** The part of the page that gives the force behind a reading. */
+const forceBehindReading = () => page.getByRole('group').filter({ hasText: 'Force behind a reading' });
 
 /** Waits until `text` stands in the place; fails with what stands there instead. */
 async function expectText(place: ReturnType<Page['getByRole']>, text: string | RegExp): Promise<void> {

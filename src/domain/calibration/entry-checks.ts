@@ -4,6 +4,7 @@
 
 import type { PlantDay } from '../dates/plant-day.ts';
 import type { Certificate, Gauge, LoadCell } from '../equipment/equipment.ts';
+import type { Limit } from '../rules/rule-profile.ts';
 import type { AreaUnit } from '../units/area.ts';
 import type { Quantity } from '../units/quantity.ts';
 import { checkArea } from './area-checks.ts';
@@ -21,6 +22,8 @@ export interface EntryCheckContext {
   /** The certificate of the load cell; null where none is valid on the calibration day, left out where nobody asked. */
   readonly certificate?: Certificate | null | undefined;
   readonly cell?: LoadCell | undefined;
+  /** The lowest part of a load cell's capacity to use; left out where no rules are known. */
+  readonly lowestOfCell?: Limit | undefined;
   readonly gauge?: Gauge | undefined;
   readonly pistonArea?: Quantity<AreaUnit> | undefined;
   readonly today?: PlantDay | undefined;
@@ -50,7 +53,7 @@ export function entryChecks(sheet: RunSheet, context: EntryCheckContext): readon
     ...checkLoading(sheet),
     ...checkArea(sheet, inPlace, { clean, set }, pistonArea),
     ...checkGauge(sheet, points, gauge),
-    ...checkCell(sheet, points, cell),
+    ...checkCell(sheet, points, cell, context.lowestOfCell),
     ...(shifted === null ? [] : [checkShift(shifted, set)]),
     ...checkCopies(rising, set, [...suspects, ...rising.filter((point) => !inPlace.includes(point))]),
     ...ofPoints,

@@ -3,6 +3,7 @@
 
 import { type Certificate, type Gauge, isCertificateValid, type LoadCell } from '../equipment/equipment.ts';
 import { readableStep } from '../equipment/readable-step.ts';
+import type { Limit } from '../rules/rule-profile.ts';
 import { force } from '../units/force.ts';
 import { pressure } from '../units/pressure.ts';
 import { convert } from '../units/quantity.ts';
@@ -11,9 +12,6 @@ import type { EntryCheck } from './entry-check.ts';
 import { whereOf } from './fit-calibration.ts';
 import { placeWords } from './point-checks.ts';
 import type { PlacedPoint, RunSheet } from './run-sheet.ts';
-
-/** Lowest part of a load cell's capacity it is used in. Source: Caltrans METS criteria 2025. */
-const lowestOfCell = 0.1;
 
 /** Largest reading at zero force, as a part of the largest reading. Source: ISO 7500-1:2018 class 3, relative zero error (from memory). */
 const largestZero = 0.003;
@@ -86,17 +84,19 @@ export function checkGraduation(
   return [{ code: 'finer-than-graduation', message, where: whereOf(first, 'reading'), weight: 'doubt' }];
 }
 
-/** Answers a check for forces above the capacity of the load cell, and one for forces below a tenth of it. */
+/** Answers a check for forces above the capacity of the load cell, and one for forces below the part of it the rules allow. */
 export function checkCell(
   { units }: RunSheet,
   points: readonly PlacedPoint[],
   cell: LoadCell | undefined,
+  lowestOfCell: Limit | undefined,
 ): readonly EntryCheck[] {
   if (cell === undefined) return [];
   const partOf = (point: PlacedPoint): number =>
     convert(force, { value: point.force, unit: units.force }, cell.capacity.unit) / cell.capacity.value;
   const above = points.filter((point) => partOf(point) > 1);
-  const low = points.filter((point) => point.direction === 'up' && point.force > 0 && partOf(point) < lowestOfCell);
+  const lowest = lowestOfCell?.value ?? 0;
+  const low = points.filter((point) => point.direction === 'up' && point.force > 0 && partOf(point) < lowest);
   const checks: EntryCheck[] = [];
   const capacity = `the capacity of load cell ${cell.tag}, ${writeQuantity(cell.capacity)}`;
   const others = (found: readonly PlacedPoint[]): string =>
@@ -108,7 +108,7 @@ export function checkCell(
   }
   const [firstLow] = low;
   if (firstLow !== undefined) {
-    const message = `${placeWords(firstLow)}: ${firstLow.force} ${units.force} is below 10 % of ${capacity}, where it is not used${others(low)}.`;
+    const message = `${placeWords(firstLow)}: ${firstLow.force} ${units.force} is below ${Number((100 * lowest).toPrecision(6))} % of ${capacity}, where it is not used${others(low)}.`;
     checks.push({ code: 'cell-low-range', message, where: whereOf(firstLow, 'force'), weight: 'doubt' });
   }
   return checks;

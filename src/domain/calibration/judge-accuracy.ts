@@ -54,8 +54,12 @@ export function judgeAccuracy(
   };
 }
 
-/** Three significant digits tell an error from its limit; more would be noise beside its uncertainty. */
-const percent = (value: number): string => writeQuantity({ value: Number(value.toPrecision(3)), unit: '%' });
+/**
+ * Three significant digits tell an error from its limit; more would be noise beside its uncertainty. What is below a
+ * millionth of a percent comes from the arithmetic alone, as on a sheet without scatter, and is written 0.
+ */
+const percent = (value: number): string =>
+  writeQuantity({ value: value < 1e-6 ? 0 : Number(value.toPrecision(3)), unit: '%' });
 
 interface JudgedError {
   readonly level: CalibrationLevel;

@@ -47,6 +47,7 @@ export function judgeDraft(draft: CalibrationDraft, context: DraftContext): Judg
   const checks = entryChecks(sheet, {
     ...parts,
     pistonArea: jack?.pistonArea,
+    lowestOfCell: rules?.cellWindowLow,
     ...(today === null ? {} : { today }),
   });
   return { points, sheet, fit, figures, checks };

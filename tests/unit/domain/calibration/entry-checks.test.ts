@@ -45,6 +45,7 @@ describe('entry checks', () => {
     const context = {
       certificate,
       cell,
+      lowestOfCell: { value: 0.1, provenance: 'plant', source: 'a test' },
       gauge,
       pistonArea: { value: 12.9, unit: 'in2' },
       today: '2026-03-02',
@@ -353,9 +354,15 @@ describe('entry checks', () => {
   });
 
   it('name forces outside the window of the load cell, once each', () => {
-    const small = only(plainSheet(), { cell: { ...cell, capacity: { value: 290, unit: 'kip' } } });
+    const lowestOfCell = { value: 0.1, provenance: 'plant', source: 'a test' } as const;
+    const small = only(plainSheet(), { cell: { ...cell, capacity: { value: 290, unit: 'kip' } }, lowestOfCell });
     expect(small).toMatchObject({ code: 'cell-low-range', where: 'cycles[0].points[0].force', weight: 'doubt' });
+    expect(small.message).toContain('below 10 % of the capacity of load cell LC-1, 290 kip');
     expect(small.message).toContain('6 such points');
+    const wider = { ...lowestOfCell, value: 0.03 };
+    expect(
+      found(plainSheet(), { cell: { ...cell, capacity: { value: 290, unit: 'kip' } }, lowestOfCell: wider }),
+    ).toEqual([]);
     const large = only(plainSheet(), { cell: { ...cell, capacity: { value: 444, unit: 'kN' } } });
     expect(large).toMatchObject({ code: 'cell-above-capacity', where: 'cycles[0].points[9].force', weight: 'error' });
   });
