@@ -52,6 +52,19 @@ describe('GET /api/pairs/:tag/lookup', () => {
     expect(lookup.force?.value).toBeLessThan(31.1);
   });
 
+  it('answers the error of rounding, the budget behind U and how true the gauge is', async () => {
+    const lookup = lookupAnswer.parse((await ask('force=31%20kip')).json());
+    const { roundingError, forceAtReadingToSet, uncertainty, gaugeAccuracy } = lookup;
+    expect(roundingError).toMatchObject({ unit: 'kip', value: (forceAtReadingToSet?.value ?? Number.NaN) - 31 });
+    expect(uncertainty).toMatchObject({ level: 0.95, unit: 'kip', force: forceAtReadingToSet?.value });
+    expect(uncertainty?.contributions.map(({ source }) => source)).toEqual([
+      'load-cell-certificate',
+      'gauge-resolution',
+      'scatter-and-fit',
+    ]);
+    expect(gaugeAccuracy).toMatchObject({ accuracyClass: null, permittedError: null, partOfFullScale: 0.45 });
+  });
+
   it.each([
     ['force=31', 'unit-missing'],
     ['force=3%20ton', 'unit-ambiguous'],
@@ -73,6 +86,7 @@ describe('GET /api/pairs/:tag/lookup', () => {
     ['force=31%20kip&fraction=0.7', 'usage'],
     ['force=31%20kip&reading=4000%20psi', 'usage'],
     ['force=31%20kip&on=2026-02-30', 'field-invalid'],
+    ['force=31%20kip&from=10%20kip', 'field-invalid'],
   ])('refuses %s as %s with status 400', async (query, code) => {
     const problem = await refusal(query);
     expect(problem).toMatchObject({ status: 400, code });
@@ -97,6 +111,15 @@ describe('GET /api/pairs/:tag/lookup', () => {
       const answer = lookupAnswer.parse(problem.answer);
       expect(answer).toMatchObject({ outcome: 'refused', reading: null, readingToSet: null, preload: null });
     }
+  });
+
+  it('names a preload outside the calibrated range without binary noise', async () => {
+    // 0.2 x 12 is 2.4000000000000004 in double arithmetic.
+    const { preload, warnings } = lookupAnswer.parse((await ask('force=12%20kip')).json());
+    expect(preload).toBeNull();
+    const note = warnings.find(({ code }) => code === 'preload-not-given')?.message;
+    expect(note).toContain('2.4 kip lies outside the calibrated range');
+    expect(note).not.toContain('000000');
   });
 
   it('refuses above the rating of the jack and above the stress ceiling', async () => {

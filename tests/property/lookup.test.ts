@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type Curve, forceBehindReading, forcePerReading } from '../../src/domain/calibration/curve.ts';
 import { fitCalibration } from '../../src/domain/calibration/fit-calibration.ts';
 import type { RunSheet } from '../../src/domain/calibration/run-sheet.ts';
 import type { Gauge } from '../../src/domain/equipment/equipment.ts';
@@ -9,6 +10,7 @@ import { readableStep } from '../../src/domain/equipment/readable-step.ts';
 import { lookUpForce } from '../../src/domain/lookup/look-up-force.ts';
 import { lookUpReading } from '../../src/domain/lookup/look-up-reading.ts';
 import type { LookupBasis } from '../../src/domain/lookup/lookup-basis.ts';
+import { readingsTable } from '../../src/domain/lookup/readings-table.ts';
 import { twelveMonthsTwoPercent } from '../../src/domain/rules/twelve-months-two-percent.ts';
 import { type ForceUnit, force } from '../../src/domain/units/force.ts';
 import { type PressureUnit, pressure } from '../../src/domain/units/pressure.ts';
@@ -85,6 +87,13 @@ function targetAt(basis: LookupBasis, share: number, unit: ForceUnit) {
   return { force: { value, unit }, ceiling: null, preload: null };
 }
 
+/** The largest dF/dp over the calibrated range of a curve of degree 3 or less: at its ends or at a thousand places between. */
+function steepestForcePerReading(curve: Curve): number {
+  const { low, high } = curve.readingRange;
+  const places = Array.from({ length: 1001 }, (_, place) => low + ((high - low) * place) / 1000);
+  return Math.max(...places.map((reading) => outcomeValue(forcePerReading(curve, reading))));
+}
+
 describe('a look-up', () => {
   it('sets a reading whose force is within half a step of the target, unless an end of the range forbids it', () => {
     fc.assert(
@@ -156,6 +165,59 @@ describe('a look-up', () => {
     );
   });
 
+  it('makes an error by rounding of at most half a step times the steepest dF/dp, away from the ends of the range', () => {
+    fc.assert(
+      fc.property(anyBasis, shareOfRange, forceUnit, (basis, share, unit) => {
+        const target = targetAt(basis, share, unit);
+        const { curve, gauge } = basis;
+        const { roundingError, reading, readingToSet } = lookUpReading(basis, target, { released });
+        if (curve === null || gauge === null || reading === null) throw new Error('There is no reading in the range.');
+        const step = convert(pressure, basis.step, curve.units.reading);
+        const exact = convert(pressure, reading, curve.units.reading);
+        // Nearer to an end of the range than a step the reading is rounded inwards, by up to a whole step.
+        const isInside = exact - curve.readingRange.low > step && curve.readingRange.high - exact > step;
+        if (roundingError === null || readingToSet === null) return expect(isInside).toBe(false);
+        const steepest = steepestForcePerReading(curve);
+        const bound = convert(force, { value: (isInside ? 0.5 : 1) * step * steepest, unit: curve.units.force }, unit);
+        expect(Math.abs(roundingError.value)).toBeLessThanOrEqual(bound * (1 + 1e-9));
+        expectDigits(roundingError.percent, {
+          certified: (100 * roundingError.value) / target.force.value,
+          digits: 14,
+          because: 'a product and a quotient',
+        });
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('makes the whole of that error where a straight line is rounded by half a step', () => {
+    fc.assert(
+      fc.property(anyBasis, fc.integer({ min: 20, max: 80 }), forceUnit, (basis, percent, unit) => {
+        const { curve } = basis;
+        if (curve === null) throw new Error('There is no curve.');
+        fc.pre(curve.fit.degree === 1);
+        const step = convert(pressure, basis.step, curve.units.reading);
+        const { low, high } = curve.readingRange;
+        const wholeSteps = Math.round((low + ((high - low) * percent) / 100) / step);
+        const halfway = (wholeSteps + 0.499) * step;
+        const value = outcomeValue(forceBehindReading(curve, halfway));
+        const target = {
+          force: { value: convert(force, { value, unit: curve.units.force }, unit), unit },
+          ceiling: null,
+          preload: null,
+        };
+        const { roundingError } = lookUpReading(basis, target, { released });
+        const error = -0.499 * step * steepestForcePerReading(curve);
+        expectDigits(roundingError?.value ?? Number.NaN, {
+          certified: convert(force, { value: error, unit: curve.units.force }, unit),
+          digits: 7,
+          because: 'the difference of two forces, each to a few parts in 1e14, that is 1e-4 of them or more',
+        });
+      }),
+      { numRuns: 200 },
+    );
+  });
+
   it('gives no number for any force outside the calibrated range', () => {
     const outside = fc.oneof(
       fc.double({ min: -100, max: -1e-6, noNaN: true }),
@@ -166,6 +228,57 @@ describe('a look-up', () => {
         const result = lookUpReading(basis, targetAt(basis, share, unit), { released });
         expect(result).toMatchObject({ outcome: 'refused', reading: null, readingToSet: null, preload: null });
       }),
+    );
+  });
+});
+
+describe('a table of readings', () => {
+  it('answers in each row what the single look-up of its force does, to the last digit, and drops none', () => {
+    fc.assert(
+      fc.property(anyBasis, forceUnit, shareOfRange, fc.integer({ min: 1, max: 12 }), (basis, unit, share, steps) => {
+        const from = targetAt(basis, share * 0.9, unit).force.value;
+        const to = targetAt(basis, 1, unit).force.value;
+        const table = outcomeValue(readingsTable(basis, { unit, from, to, step: (to - from) / steps }));
+        expect(table.rows).toHaveLength(steps + 1);
+        for (const row of table.rows) {
+          const target = { force: { value: row.force, unit }, ceiling: null, preload: null };
+          const single = lookUpReading(basis, target, { released });
+          expect(single.outcome).toBe('given');
+          expect([
+            row.reading,
+            row.readingToSet,
+            row.forceAtReadingToSet,
+            row.roundingError,
+            row.roundingErrorPercent,
+            row.expandedUncertainty,
+          ]).toEqual([
+            single.reading?.value,
+            single.readingToSet?.value ?? null,
+            single.forceAtReadingToSet?.value ?? null,
+            single.roundingError?.value ?? null,
+            single.roundingError?.percent ?? null,
+            single.uncertainty?.expanded ?? null,
+          ]);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('never reaches beyond the calibrated range, has rising rows, and at most 26 where the step is its own', () => {
+    fc.assert(
+      fc.property(anyBasis, forceUnit, (basis, unit) => {
+        const table = outcomeValue(readingsTable(basis, { unit, from: null, to: null, step: null }));
+        const [low, high] = [0, 1].map((share) => targetAt(basis, share, unit).force.value) as [number, number];
+        expect(table.rows.length).toBeGreaterThanOrEqual(9);
+        expect(table.rows.length).toBeLessThanOrEqual(26);
+        for (const [index, row] of table.rows.entries()) {
+          expect(row.force).toBeGreaterThanOrEqual(low);
+          expect(row.force).toBeLessThanOrEqual(high);
+          if (index > 0) expect(row.reading).toBeGreaterThan(table.rows[index - 1]?.reading ?? Number.NaN);
+        }
+      }),
+      { numRuns: 60 },
     );
   });
 });

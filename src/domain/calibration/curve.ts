@@ -10,7 +10,7 @@ import { type Interval, predictionInterval } from '../regression/prediction-inte
 import { type Range, withinRange } from '../regression/within-range.ts';
 import type { ForceUnit } from '../units/force.ts';
 import type { PressureUnit } from '../units/pressure.ts';
-import { writeQuantity } from '../units/write-quantity.ts';
+import { writeQuantity, writeQuantityInFull } from '../units/write-quantity.ts';
 
 export interface Curve {
   /** The quantity that was observed, y of the fit; the other one was set and is x. */
@@ -87,7 +87,7 @@ export function forceIntervalAtReading(curve: Curve, reading: number, level: num
 
 function outside(value: number, range: Range, unit: string): Outcome<never> {
   const needed = `${writeQuantity({ value: range.low, unit })} to ${writeQuantity({ value: range.high, unit })}`;
-  const given = `${value} ${unit}`;
+  const given = writeQuantityInFull({ value, unit });
   return fail(
     'outside-calibrated-range',
     `${given} lies outside the calibrated range, ${needed}; nothing is extrapolated.`,

@@ -1,6 +1,7 @@
 // A table of readings to set over a range of forces: one look-up per row. One look-up alone is in look-up-reading.ts.
 
 import { type Curve, forceBehindReading } from '../calibration/curve.ts';
+import type { Gauge } from '../equipment/equipment.ts';
 import { fail, type Outcome, succeed } from '../problem.ts';
 import { type ForceUnit, force } from '../units/force.ts';
 import { type PressureUnit, pressure } from '../units/pressure.ts';
@@ -96,7 +97,9 @@ export function readingsTable(
   if (basis.curve === null || standing.some(({ weight }) => weight === 'refuse')) return empty('refused', standing);
   if (standing.some(({ weight }) => weight === 'stop')) return empty('withheld', standing);
   const { lowest, highest } = endsOf(basis, basis.curve, asked);
-  if (lowest.force > highest.force) return empty('refused', [...standing, outsideRange(basis.curve, asked)]);
+  if (lowest.force > highest.force) {
+    return empty('refused', [...standing, nothingToSet(basis, basis.curve, asked, highest.because)]);
+  }
   const step = asked.step ?? roundStep(highest.force - lowest.force);
   const places = placesOf(lowest.force, highest.force, { anchor: from ?? 0, step });
   if (!places.ok) return { ok: false, problem: { ...places.problem, given: `${step} ${unit}` } };
@@ -135,9 +138,8 @@ function endsOf(
   const inUnit = (value: number): number => convert(force, { value, unit: curve.units.force }, unit);
   const low = inUnit(curve.forceRange.low);
   let highest: TableEnd = { force: inUnit(curve.forceRange.high), because: 'calibrated-range' };
-  const span =
-    gauge === null ? null : forceBehindReading(curve, convert(pressure, gauge.fullScale, curve.units.reading));
-  if (span?.ok && inUnit(span.value) < highest.force) highest = { force: inUnit(span.value), because: 'gauge-span' };
+  const span = gauge === null ? Number.POSITIVE_INFINITY : inUnit(forceAtFullScale(gauge, curve));
+  if (span < highest.force) highest = { force: span, because: 'gauge-span' };
   const rated = jack === null ? Number.POSITIVE_INFINITY : convert(force, jack.ratedForce, unit);
   if (rated < highest.force) highest = { force: rated, because: 'jack-rating' };
   if (to !== null && to <= highest.force) highest = { force: to, because: 'asked' };
@@ -146,7 +148,29 @@ function endsOf(
   return { lowest, highest };
 }
 
-function outsideRange(curve: Curve, { from, to, unit }: TableRequest): Warning {
+/** Infinite where the gauge reaches beyond the calibrated range, minus infinite where it ends below it and nothing can be set. */
+function forceAtFullScale({ fullScale }: Gauge, curve: Curve): number {
+  const reading = convert(pressure, fullScale, curve.units.reading);
+  if (reading > curve.readingRange.high) return Number.POSITIVE_INFINITY;
+  const behind = forceBehindReading(curve, reading);
+  return behind.ok ? behind.value : Number.NEGATIVE_INFINITY;
+}
+
+/** Why there is no row: the warning a look-up of any force of the table would meet. */
+function nothingToSet(
+  { jack, gauge }: LookupBasis,
+  curve: Curve,
+  { from, to, unit }: TableRequest,
+  because: TableEnd['because'],
+): Warning {
+  if (because === 'jack-rating' && jack !== null) {
+    const rated = writeQuantityInFull(jack.ratedForce);
+    return warn('above-jack-rating', `Every force of the table is above the jack's rating of ${rated}.`);
+  }
+  if (because === 'gauge-span' && gauge !== null) {
+    const span = writeQuantityInFull(gauge.fullScale);
+    return warn('above-gauge-span', `Every reading of the table is above the gauge's full scale of ${span}.`);
+  }
   const { low, high } = curve.forceRange;
   const write = (value: number): string => writeQuantity({ value, unit: curve.units.force });
   const asked = [from, to].flatMap((value) => (value === null ? [] : [writeQuantityInFull({ value, unit })]));
@@ -177,7 +201,7 @@ function placesOf(
   const last = Math.floor((high - anchor) / step + 1e-9);
   const count = last - first + 1;
   if (count > mostRows) {
-    const least = Number(((high - low) / (mostRows - 1)).toPrecision(2));
+    const least = roundUp((high - low) / (mostRows - 1));
     return fail('number-out-of-range', `A table of ${count} rows is too long; at most ${mostRows} are given.`, {
       where: 'step',
       needed: `a step of about ${least} or more, or a shorter range`,
@@ -189,7 +213,16 @@ function placesOf(
       needed: `a step below ${Number((high - low).toPrecision(3))}`,
     });
   }
-  return succeed(Array.from({ length: count }, (_, row) => Number((anchor + (first + row) * step).toPrecision(12))));
+  // Twelve digits are coarser than the slack of the calibrated range, so a row at an end of it is put on the end itself.
+  const within = (value: number): number => Math.min(high, Math.max(low, value));
+  const place = (row: number): number => within(Number((anchor + (first + row) * step).toPrecision(12)));
+  return succeed(Array.from({ length: count }, (_, row) => place(row)));
+}
+
+/** Two significant digits, never less than the value. */
+function roundUp(value: number): number {
+  const power = 10 ** (Math.floor(Math.log10(value)) - 1);
+  return Number((Math.ceil(value / power - 1e-9) * power).toPrecision(2));
 }
 
 function rowOf(result: LookupResult): readonly TableRow[] {

@@ -3,6 +3,7 @@ import { forceBehindReading } from '../../../../src/domain/calibration/curve.ts'
 import { doNotExceedReading } from '../../../../src/domain/lookup/do-not-exceed.ts';
 import { lookUpForce } from '../../../../src/domain/lookup/look-up-force.ts';
 import { lookUpReading } from '../../../../src/domain/lookup/look-up-reading.ts';
+import type { BudgetBasis } from '../../../../src/domain/lookup/lookup-basis.ts';
 import { force } from '../../../../src/domain/units/force.ts';
 import { pressure } from '../../../../src/domain/units/pressure.ts';
 import { convert } from '../../../../src/domain/units/quantity.ts';
@@ -108,6 +109,89 @@ describe('the reading to set for a force', () => {
   it('is rounded down at the top of the range, where the nearest step would leave the curve', () => {
     const result = lookUpReading(basisOf({ step: { value: 300, unit: 'psi' } }), targetOf(44.9), { released });
     expect(result.readingToSet).toEqual({ value: 6300, unit: 'psi' });
+  });
+});
+
+describe('the error that rounding makes', () => {
+  it('is the force at the reading to set minus the target, in its unit and in % of it', () => {
+    for (const unit of ['kip', 'lbf', 'kN'] as const) {
+      const value = convert(force, { value: 31, unit: 'kip' }, unit);
+      const { roundingError, forceAtReadingToSet } = lookUpReading(basisOf(), targetOf(value, unit), { released });
+      const error = (forceAtReadingToSet?.value ?? Number.NaN) - value;
+      expect(roundingError).toEqual({ value: error, unit, percent: (100 * error) / value });
+    }
+  });
+
+  it('has the sign of the rounding: less force where the reading was rounded down, more where up', () => {
+    const errorAt = (value: number, step: number) =>
+      lookUpReading(basisOf({ step: { value: step, unit: 'psi' } }), targetOf(value), { released }).roundingError;
+    // The line is near 10 psi + 145 psi per kip: 31 kip needs 4505 psi, 31.2 kip needs 4534 psi.
+    expect(errorAt(31, 50)?.value).toBeLessThan(-0.02);
+    expect(errorAt(31.2, 50)?.value).toBeGreaterThan(0.05);
+    expect(errorAt(31, 50)?.percent).toBeLessThan(-0.06);
+    expect(Math.abs(errorAt(31, 0.001)?.percent ?? Number.NaN)).toBeLessThan(1e-4);
+  });
+
+  it('is none where nothing was rounded or no reading can be set', () => {
+    const reading = { value: 4321, unit: 'psi' } as const;
+    const behind = lookUpForce(basisOf(), reading, { unit: 'kip', released });
+    expect(behind).toMatchObject({ outcome: 'given', readingToSet: null, roundingError: null });
+    const coarse = lookUpReading(basisOf({ step: { value: 7000, unit: 'psi' } }), targetOf(31), { released });
+    expect(coarse).toMatchObject({ readingToSet: null, forceAtReadingToSet: null, roundingError: null });
+    expectDigits(coarse.uncertainty?.force ?? Number.NaN, { certified: 31, digits: 14, because });
+  });
+});
+
+describe('the uncertainty of a look-up', () => {
+  const sourcesOf = (budget: Partial<BudgetBasis>, temperatureCelsius?: number) => {
+    const basis = basisOf({ budget: { ...basisOf().budget, ...budget } });
+    const { uncertainty } = lookUpReading(basis, targetOf(31), { released, temperatureCelsius });
+    return uncertainty?.contributions.map(({ source }) => source);
+  };
+  const plain = ['load-cell-certificate', 'gauge-resolution', 'scatter-and-fit'];
+
+  it('is of the force at the reading to set, not of the target', () => {
+    const { uncertainty, forceAtReadingToSet } = lookUpReading(basisOf(), targetOf(31.1), { released });
+    expect(uncertainty?.force).toBe(forceAtReadingToSet?.value);
+    expect(uncertainty?.force).not.toBe(31.1);
+    const reading = { value: 4521, unit: 'psi' } as const;
+    const behind = lookUpForce(basisOf(), reading, { unit: 'kip', released });
+    expect(behind.uncertainty?.force).toBe(behind.force?.value);
+  });
+
+  it('carries drift, indicator, reversibility and temperature only where the basis has them', () => {
+    expect(sourcesOf({})).toEqual(plain);
+    expect(sourcesOf({ driftPercent: 0.4 })).toEqual([...plain, 'drift']);
+    expect(sourcesOf({ reversibilityPercent: 1 })).toEqual([...plain, 'reversibility']);
+    expect(sourcesOf({ cellResolution: { value: 10, unit: 'lbf' } })).toContain('cell-indicator');
+    expect(sourcesOf({ calibratedAtCelsius: 20 })).toEqual(plain);
+    expect(sourcesOf({ calibratedAtCelsius: 20 }, 35)).toEqual([...plain, 'temperature']);
+    expect(sourcesOf({}, 35)).toEqual(plain);
+  });
+
+  it('adds up to the same in lbf as in kip, both ways of looking up', () => {
+    const budget = {
+      cellResolution: { value: 10, unit: 'lbf' as const },
+      reversibilityPercent: 1,
+      driftPercent: 0.4,
+      calibratedAtCelsius: 20,
+    };
+    const options = { released, temperatureCelsius: 35 };
+    const inUnit = (unit: 'kip' | 'lbf', value: number) => [
+      lookUpReading(basisOf({ budget }), targetOf(value, unit), options).uncertainty,
+      lookUpForce(basisOf({ budget }), { value: 4500, unit: 'psi' }, { ...options, unit }).uncertainty,
+    ];
+    const [kips, pounds] = [inUnit('kip', 31), inUnit('lbf', 31000)];
+    for (const [index, inKip] of kips.entries()) {
+      const inPounds = pounds[index];
+      const sumOf = (lines: readonly { readonly standardUncertainty: number }[] = []) =>
+        Math.sqrt(lines.reduce((sum, each) => sum + each.standardUncertainty ** 2, 0));
+      expect(inKip?.contributions).toHaveLength(7);
+      const certified = 1000 * sumOf(inKip?.contributions);
+      expectDigits(sumOf(inPounds?.contributions), { certified, digits: 13, because });
+      expectDigits(inPounds?.combined ?? Number.NaN, { certified, digits: 13, because });
+      expectDigits(inPounds?.expanded ?? Number.NaN, { certified: certified * (inKip?.k ?? 0), digits: 13, because });
+    }
   });
 });
 
