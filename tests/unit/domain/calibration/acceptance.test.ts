@@ -67,6 +67,44 @@ describe('acceptance', () => {
     expect(judge([level({ repeatabilityPercent: 2.0001 })])('repeatability')?.verdict).toBe('fail');
   });
 
+  it.each([
+    [undefined, null, 'not-judged', 'not given'],
+    ['2026-03-01', -1, 'fail', 'before the calibration'],
+    ['2026-03-02', 0, 'pass', 'Calibrated 0 days before'],
+    ['2026-04-01', 30, 'pass', 'Calibrated 30 days before'],
+    ['2026-04-02', 31, 'fail', 'at most 30'],
+  ] as const)('judges a first use on %s as %s days: %s', (firstUseOn, value, verdict, words) => {
+    const of = { ...sheet, ...(firstUseOn === undefined ? {} : { firstUseOn }) };
+    const result = judge([level({})], of, sixMonthsFirstUse)('first-use');
+    expect(result).toMatchObject({ value, limit: 30, verdict });
+    expect(result?.message).toContain(words);
+  });
+
+  it('does not ask for a certificate or an active set-up where the rules do not', () => {
+    const off = { value: 0, provenance: 'plant', source: 'a test' } as const;
+    const lenient = { ...rules, validCertificates: off, activeLoading: off };
+    const passive = { ...sheet, loading: 'passive' } as const;
+    const verdictsBy = (profile: RuleProfile) =>
+      judgeAcceptance(passive, curve, [level({})], profile, { certificate: null })
+        .filter(({ rule }) => rule === 'certificate' || rule === 'loading')
+        .map(({ value, verdict }) => [value, verdict]);
+    expect(verdictsBy(lenient)).toEqual([
+      [0, 'pass'],
+      [0, 'pass'],
+    ]);
+    expect(verdictsBy(rules)).toEqual([
+      [0, 'fail'],
+      [0, 'fail'],
+    ]);
+  });
+
+  it('judges nothing of a sheet without levels, and says so', () => {
+    const of = judge([]);
+    expect(of('accuracy')).toMatchObject({ value: null, verdict: 'not-judged' });
+    expect(of('accuracy')?.message).toContain('no level');
+    expect(of('repeatability')).toMatchObject({ value: null, verdict: 'not-judged' });
+  });
+
   it('does not judge a repeatability that nobody measured', () => {
     expect(judge([level({ count: 1, repeatabilityPercent: null })])('repeatability')).toMatchObject({
       value: null,

@@ -24,6 +24,56 @@ const point = (force: number, reading: number, direction: 'up' | 'down' = 'up'):
 });
 
 describe('levels of a calibration', () => {
+  it('give what each cycle showed, in the order of the cycles', () => {
+    const sheet: RunSheet = {
+      units,
+      set: 'force',
+      cycles: [
+        { points: [point(200, 40.4), point(200, 40.6)] },
+        { points: [] },
+        { points: [point(199.5, 39.9), point(200, 41, 'down')] },
+      ],
+    };
+    const [level, ...others] = calibrationLevels(sheet, curveOf('reading'));
+    expect(others).toEqual([]);
+    expect(level?.cycles.map(({ cycle, force }) => [cycle, force])).toEqual([
+      [0, 200],
+      [2, 199.5],
+    ]);
+    expectDigits(level?.cycles[0]?.reading ?? Number.NaN, { certified: 40.5, digits: 14, because });
+    expect(level?.cycles[1]?.reading).toBe(39.9);
+  });
+
+  it('take a falling point for the level it lies within 1 % of, and none for another', () => {
+    const sheet: RunSheet = {
+      units,
+      set: 'force',
+      cycles: [
+        {
+          points: [
+            point(200, 40),
+            point(300, 60),
+            point(0, 0.4, 'down'),
+            point(198.1, 40.02, 'down'),
+            point(296, 60, 'down'),
+          ],
+        },
+      ],
+    };
+    const [lower, upper] = calibrationLevels(sheet, curveOf('reading'));
+    // 40.02 MPa is 200.1 kN by the curve: 2.0 kN above the 198.1 of the cell, of 200.
+    expectDigits(lower?.reversibilityPercent ?? Number.NaN, { certified: 1, digits: 11, because });
+    expect(upper?.reversibilityPercent).toBeNull();
+  });
+
+  it('carry readings just beyond the ends of the curve along its tangent', () => {
+    const sheet: RunSheet = { units, set: 'force', cycles: [{ points: [point(100, 19.9), point(300, 60.1)] }] };
+    const [lowest, highest] = calibrationLevels(sheet, curveOf('reading'));
+    // 2 MPa per 10 kN: 0.1 MPa is 0.5 kN, below 100 kN and above 300 kN.
+    expectDigits(lowest?.accuracyErrorPercent ?? Number.NaN, { certified: -0.5, digits: 10, because });
+    expectDigits(highest?.accuracyErrorPercent ?? Number.NaN, { certified: 0.5 / 3, digits: 10, because });
+  });
+
   it('are as ISO 7500-1 has them at a constant true force', () => {
     const sheet: RunSheet = {
       units,

@@ -28,4 +28,10 @@ describe('whether a curve rises strictly', () => {
     expect(increases(3, (x) => 13 * x - x ** 3)).toBe(true);
     expect(increases(3, (x) => 11 * x - x ** 3)).toBe(false);
   });
+
+  it('looks no further than the range: a turn beyond either end does not count', () => {
+    expect(increases(3, (x) => (x + 4) ** 3 - x)).toBe(true);
+    expect(increases(3, (x) => (x - 4) ** 3 - x)).toBe(true);
+    expect(increases(2, (x) => x + 0.1 * x * x)).toBe(true);
+  });
 });
