@@ -21,7 +21,7 @@ export const calibrationLine = z.object({
   pair: z.string(),
   calibratedOn: z.string(),
   loadCell: z.string(),
-  status: z.enum(['submitted', 'approved', 'rejected']),
+  status: z.enum(['submitted', 'approved', 'rejected', 'withdrawn']),
   enteredBy: z.string(),
   enteredAt: z.string(),
   decidedBy: z.string().nullable(),

@@ -5,11 +5,14 @@ import type { RunSheet } from '../domain/calibration/run-sheet.ts';
 import type { PlantDay } from '../domain/dates/plant-day.ts';
 import type { Certificate, Equipment } from '../domain/equipment/equipment.ts';
 import type { Pair } from '../domain/equipment/pair.ts';
+import type { PairEvent } from '../domain/equipment/pair-event.ts';
+import type { Laboratory, StandardCertificate } from '../domain/equipment/traceability.ts';
 import type { Role } from '../domain/rules/role.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
 import type { ForceUnit } from '../domain/units/force.ts';
 import type { PressureUnit } from '../domain/units/pressure.ts';
 import type { Quantity } from '../domain/units/quantity.ts';
+import type { ReviewedCalibration } from './review-hash.ts';
 
 /** The body of every kind of entry; the subject of each is named beside it. */
 export interface EntryBodies {
@@ -31,12 +34,44 @@ export interface EntryBodies {
   };
   /** subject: id of the person */
   readonly 'person-added/1': { readonly name: string; readonly role: Role };
+  /** subject: id of the person */
+  readonly 'person-changed/1': { readonly name: string; readonly role: Role; readonly reason: string };
+  /** subject: id of the person, who cannot sign in from then on */
+  readonly 'person-barred/1': { readonly reason: string };
+  /** subject: id of the person, who may sign in again */
+  readonly 'person-readmitted/1': { readonly reason: string };
+  /** subject: id of the device; it may look up and nothing else */
+  readonly 'device-admitted/1': { readonly name: string };
+  /** subject: id of the device */
+  readonly 'device-barred/1': { readonly reason: string };
   /** subject: tag */
   readonly 'equipment-registered/1': { readonly equipment: Equipment };
   /** subject: tag. Since 1: the readable part of a dial's graduation, the resolution of a load cell's indicator. */
   readonly 'equipment-registered/2': { readonly equipment: Equipment };
+  /** subject: tag. The part as it should have been registered; `corrects` is the number of the entry it takes the place of. */
+  readonly 'equipment-amended/1': { readonly equipment: Equipment; readonly corrects: number; readonly reason: string };
+  /** subject: tag */
+  readonly 'equipment-retired/1': { readonly on: PlantDay; readonly reason: string };
   /** subject: tag of the load cell */
   readonly 'certificate-filed/1': { readonly certificate: Certificate };
+  /** subject: tag of the load cell. Since 1: the standard it rests on, attached files. */
+  readonly 'certificate-filed/2': { readonly certificate: Omit<Certificate, 'withdrawn'> };
+  /** subject: tag of the load cell; `corrects` as in equipment-amended */
+  readonly 'certificate-amended/1': {
+    readonly certificate: Omit<Certificate, 'withdrawn'>;
+    readonly corrects: number;
+    readonly reason: string;
+  };
+  /** subject: tag of the load cell. What rests on the certificate after its last good day is in doubt. */
+  readonly 'certificate-withdrawn/1': {
+    readonly number: string;
+    readonly reason: string;
+    readonly lastGood?: PlantDay;
+  };
+  /** subject: name of the laboratory; a later entry takes the place of an earlier one */
+  readonly 'laboratory-filed/1': { readonly laboratory: Laboratory };
+  /** subject: number of the certificate */
+  readonly 'standard-filed/1': { readonly standard: StandardCertificate };
   /** subject: tag of the pair */
   readonly 'pair-formed/1': { readonly pair: Omit<Pair, 'parted'> };
   /** subject: tag of the pair */
@@ -57,6 +92,24 @@ export interface EntryBodies {
     readonly reviewed: string;
     readonly note?: string;
   };
+  /** subject: number of the calibration. Since 1: what was reviewed beside the sheet, so that its hash can be made again from the ledger. */
+  readonly 'calibration-approved/2': {
+    readonly reviewed: string;
+    readonly note?: string;
+    readonly curve: Pick<ReviewedCalibration, 'response' | 'degree' | 'coefficients'>;
+    readonly certificate: Certificate | null;
+    /** Hash of the rules-set entry in force; null while the shipped profile stands, which is then in `rules`. */
+    readonly rulesHash: string | null;
+    readonly rules?: RuleProfile;
+  };
+  /** subject: number of the calibration, which no look-up rests on from then on */
+  readonly 'calibration-withdrawn/1': { readonly reason: string };
+  /** subject: number of the calibration; somebody looked into the doubt and says why the calibration still holds */
+  readonly 'doubt-cleared/1': { readonly doubt: string; readonly reason: string };
+  /** subject: tag of the pair */
+  readonly 'event-reported/1': { readonly event: PairEvent };
+  /** subject: tag of the pair; `event` is the number of the entry that reported it */
+  readonly 'event-settled/1': { readonly event: number; readonly reason: string };
   /** subject: number of the calibration */
   readonly 'calibration-rejected/1': { readonly reason: string };
   /** subject: tag of the pair */
@@ -71,6 +124,18 @@ export interface EntryBodies {
     readonly force: Quantity<ForceUnit>;
     readonly readingToSet: Quantity<PressureUnit>;
     readonly stops: readonly string[];
+  };
+  /** subject: file name of the backup; `head` is the last entry it holds */
+  readonly 'backup-made/1': {
+    readonly head: { readonly seq: number; readonly hash: string };
+    readonly bytes: number;
+    readonly sha256: string;
+  };
+  /** subject: file name of the backup. `from` is its head; `givenUp` is the head of the ledger it took the place of, where it was ahead. */
+  readonly 'restored/1': {
+    readonly from: { readonly seq: number; readonly hash: string };
+    readonly givenUp: { readonly seq: number; readonly hash: string } | null;
+    readonly reason: string;
   };
 }
 
@@ -106,16 +171,35 @@ export const entryKinds = [
   'rules-set/1',
   'rules-set/2',
   'person-added/1',
+  'person-changed/1',
+  'person-barred/1',
+  'person-readmitted/1',
+  'device-admitted/1',
+  'device-barred/1',
   'equipment-registered/1',
   'equipment-registered/2',
+  'equipment-amended/1',
+  'equipment-retired/1',
   'certificate-filed/1',
+  'certificate-filed/2',
+  'certificate-amended/1',
+  'certificate-withdrawn/1',
+  'laboratory-filed/1',
+  'standard-filed/1',
   'pair-formed/1',
   'pair-parted/1',
   'run-recorded/1',
   'run-recorded/2',
   'calibration-approved/1',
+  'calibration-approved/2',
   'calibration-rejected/1',
+  'calibration-withdrawn/1',
+  'doubt-cleared/1',
+  'event-reported/1',
+  'event-settled/1',
   'hold-placed/1',
   'hold-lifted/1',
   'reading-released/1',
+  'backup-made/1',
+  'restored/1',
 ] as const satisfies readonly EntryKind[];

@@ -1,30 +1,30 @@
-// What each kind of entry does to the plant state. Opening, copying and replaying states is in replay.ts.
+// Deals out each kind of entry to what it does to the plant state: people in grow-people.ts, parts and pairs in
+// grow-equipment.ts, calibrations in grow-calibrations.ts. Opening, copying and replaying states is in replay.ts.
 
-import type { Certificate, Equipment } from '../domain/equipment/equipment.ts';
-import type { Pair } from '../domain/equipment/pair.ts';
-import type { AnyLedgerEntry, EntryKind, LedgerEntry } from './entry.ts';
-import type { CalibrationRecord, Hold, Person, PlantState } from './plant-state.ts';
-
-interface GrowingPair {
-  readonly pair: Pair;
-  readonly calibrations: string[];
-  readonly hold: Hold | null;
-}
-
-/** A plant state while it is being built; everybody else sees it as the read-only `PlantState`. */
-export interface GrowingPlant {
-  head: PlantState['head'];
-  newestAt: PlantState['newestAt'];
-  plant: PlantState['plant'];
-  rules: PlantState['rules'];
-  rulesHash: PlantState['rulesHash'];
-  rulesSet: PlantState['rulesSet'];
-  readonly people: Map<string, Person>;
-  readonly equipment: Map<string, Equipment>;
-  readonly certificates: Map<string, Certificate[]>;
-  readonly pairs: Map<string, GrowingPair>;
-  readonly calibrations: Map<string, CalibrationRecord>;
-}
+import type { AnyLedgerEntry } from './entry.ts';
+import {
+  approveCalibration,
+  clearDoubt,
+  recordRun,
+  rejectCalibration,
+  withdrawCalibration,
+} from './grow-calibrations.ts';
+import {
+  amendCertificate,
+  amendEquipment,
+  fileCertificate,
+  fileStandard,
+  formPair,
+  partPair,
+  registerEquipment,
+  reportEvent,
+  retireEquipment,
+  setHold,
+  settleEvent,
+  withdrawCertificate,
+} from './grow-equipment.ts';
+import { addPerson, admitDevice, barDevice, barPerson, changePerson, readmitPerson } from './grow-people.ts';
+import { type GrowingPlant, known, refusal } from './growing-plant.ts';
 
 /** Takes one entry into a plant; throws before anything changes when the entry cannot be. */
 export function growPlant(plant: GrowingPlant, entry: AnyLedgerEntry): void {
@@ -49,37 +49,71 @@ function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {
       plant.rulesSet = { seq: entry.seq, at: entry.at, by: entry.actor, reason: entry.body.reason };
       return;
     case 'person-added/1':
-      addNew(plant.people, entry.subject, { id: entry.subject, ...entry.body }, entry, 'person');
+      addPerson(plant, entry);
+      return;
+    case 'person-changed/1':
+      changePerson(plant, entry);
+      return;
+    case 'person-barred/1':
+      barPerson(plant, entry);
+      return;
+    case 'person-readmitted/1':
+      readmitPerson(plant, entry);
+      return;
+    case 'device-admitted/1':
+      admitDevice(plant, entry);
+      return;
+    case 'device-barred/1':
+      barDevice(plant, entry);
       return;
     case 'equipment-registered/1':
     case 'equipment-registered/2':
-      addNew(plant.equipment, entry.subject, entry.body.equipment, entry, 'part');
+      registerEquipment(plant, entry);
+      return;
+    case 'equipment-amended/1':
+      amendEquipment(plant, entry);
+      return;
+    case 'equipment-retired/1':
+      retireEquipment(plant, entry);
       return;
     case 'certificate-filed/1':
+    case 'certificate-filed/2':
       fileCertificate(plant, entry);
       return;
+    case 'certificate-amended/1':
+      amendCertificate(plant, entry);
+      return;
+    case 'certificate-withdrawn/1':
+      withdrawCertificate(plant, entry);
+      return;
+    case 'laboratory-filed/1':
+      plant.laboratories.set(entry.subject, entry.body.laboratory);
+      return;
+    case 'standard-filed/1':
+      fileStandard(plant, entry);
+      return;
     case 'pair-formed/1':
-      addNew(plant.pairs, entry.subject, { pair: entry.body.pair, calibrations: [], hold: null }, entry, 'pair');
+      formPair(plant, entry);
       return;
-    case 'pair-parted/1': {
-      const record = known(plant.pairs, entry.subject, entry, 'pair');
-      plant.pairs.set(entry.subject, { ...record, pair: { ...record.pair, parted: { ...entry.body } } });
+    case 'pair-parted/1':
+      partPair(plant, entry);
       return;
-    }
     case 'run-recorded/1':
     case 'run-recorded/2':
       recordRun(plant, entry);
       return;
-    case 'calibration-approved/1': {
-      const calibration = undecided(plant, entry);
-      if (calibration.enteredBy === entry.actor) {
-        throw refusal(entry, `approves calibration "${entry.subject}" by "${entry.actor}", who entered it`);
-      }
-      decide(plant, entry, calibration, 'approved', entry.body.note);
+    case 'calibration-approved/1':
+    case 'calibration-approved/2':
+      approveCalibration(plant, entry);
       return;
-    }
     case 'calibration-rejected/1':
-      decide(plant, entry, undecided(plant, entry), 'rejected', entry.body.reason);
+      rejectCalibration(plant, entry);
+      return;
+    case 'calibration-withdrawn/1':
+      withdrawCalibration(plant, entry);
+      return;
+    case 'doubt-cleared/1':
+      clearDoubt(plant, entry);
       return;
     case 'hold-placed/1':
       setHold(plant, entry, { reason: entry.body.reason, placedBy: entry.actor, placedAt: entry.at });
@@ -87,8 +121,20 @@ function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {
     case 'hold-lifted/1':
       setHold(plant, entry, null);
       return;
+    case 'event-reported/1':
+      reportEvent(plant, entry);
+      return;
+    case 'event-settled/1':
+      settleEvent(plant, entry);
+      return;
     case 'reading-released/1':
       known(plant.pairs, entry.subject, entry, 'pair');
+      return;
+    case 'backup-made/1':
+      plant.lastBackup = { ...entry.body, file: entry.subject, at: entry.at, by: entry.actor };
+      return;
+    case 'restored/1':
+      // What was restored is the ledger itself; the entry only says that it was.
       return;
     default: {
       // Unreachable for the compiler; a ledger written by a newer program gets here.
@@ -96,71 +142,4 @@ function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {
       throw new Error(`Entry ${unknown.seq} is of the kind "${unknown.kind}", which this version does not know.`);
     }
   }
-}
-
-function fileCertificate(plant: GrowingPlant, entry: LedgerEntry<'certificate-filed/1'>): void {
-  known(plant.equipment, entry.subject, entry, 'part');
-  const filed = plant.certificates.get(entry.subject);
-  if (filed === undefined) plant.certificates.set(entry.subject, [entry.body.certificate]);
-  else filed.push(entry.body.certificate);
-}
-
-function recordRun(plant: GrowingPlant, entry: LedgerEntry<'run-recorded/1'> | LedgerEntry<'run-recorded/2'>): void {
-  const pair = known(plant.pairs, entry.body.pair, entry, 'pair');
-  const calibration: CalibrationRecord = {
-    number: entry.subject,
-    ...entry.body,
-    runHash: entry.hash,
-    enteredBy: entry.actor,
-    enteredAt: entry.at,
-    status: 'submitted',
-  };
-  addNew(plant.calibrations, entry.subject, calibration, entry, 'calibration');
-  pair.calibrations.push(entry.subject);
-}
-
-type Decision = LedgerEntry<'calibration-approved/1'> | LedgerEntry<'calibration-rejected/1'>;
-
-function undecided(plant: GrowingPlant, entry: Decision): CalibrationRecord {
-  const calibration = known(plant.calibrations, entry.subject, entry, 'calibration');
-  if (calibration.status !== 'submitted') {
-    throw refusal(entry, `decides on calibration "${entry.subject}", which was ${calibration.status} before`);
-  }
-  return calibration;
-}
-
-function decide(
-  plant: GrowingPlant,
-  entry: Decision,
-  calibration: CalibrationRecord,
-  status: 'approved' | 'rejected',
-  note: string | undefined,
-): void {
-  plant.calibrations.set(entry.subject, {
-    ...calibration,
-    status,
-    decidedBy: entry.actor,
-    decidedAt: entry.at,
-    ...(note === undefined ? {} : { decisionNote: note }),
-  });
-}
-
-function setHold(plant: GrowingPlant, entry: LedgerEntry, hold: Hold | null): void {
-  const record = known(plant.pairs, entry.subject, entry, 'pair');
-  plant.pairs.set(entry.subject, { ...record, hold });
-}
-
-function known<T>(records: ReadonlyMap<string, T>, key: string, entry: LedgerEntry, word: string): T {
-  const record = records.get(key);
-  if (record === undefined) throw refusal(entry, `names the ${word} "${key}", which no earlier entry holds`);
-  return record;
-}
-
-function addNew<T>(records: Map<string, T>, key: string, record: T, entry: LedgerEntry, word: string): void {
-  if (records.has(key)) throw refusal(entry, `adds the ${word} "${key}" a second time`);
-  records.set(key, record);
-}
-
-function refusal(entry: { readonly seq: number; readonly kind: EntryKind }, why: string): Error {
-  return new Error(`Entry ${entry.seq} (${entry.kind}) ${why}.`);
 }

@@ -5,13 +5,51 @@ import type { RunSheet } from '../domain/calibration/run-sheet.ts';
 import type { PlantDay } from '../domain/dates/plant-day.ts';
 import type { Certificate, Equipment } from '../domain/equipment/equipment.ts';
 import type { Pair } from '../domain/equipment/pair.ts';
+import type { PairEvent } from '../domain/equipment/pair-event.ts';
+import type { Laboratory, StandardCertificate } from '../domain/equipment/traceability.ts';
 import type { Role } from '../domain/rules/role.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
+import type { ReviewedCalibration } from './review-hash.ts';
+
+/** Who did something in which entry, when and why. */
+export interface Act {
+  readonly seq: number;
+  readonly by: string;
+  readonly at: string;
+  readonly reason: string;
+}
 
 export interface Person {
   readonly id: string;
   readonly name: string;
   readonly role: Role;
+  /** Cannot sign in since then. */
+  readonly barred?: Act;
+}
+
+/** A telephone or tablet of a crew, which may look up and nothing else. */
+export interface Device {
+  readonly id: string;
+  readonly name: string;
+  readonly admittedBy: string;
+  readonly admittedAt: string;
+  readonly barred?: Act;
+}
+
+export interface PairEventRecord extends PairEvent {
+  readonly seq: number;
+  readonly reportedBy: string;
+  readonly reportedAt: string;
+  readonly settled?: Act;
+}
+
+export interface BackupRecord {
+  readonly file: string;
+  readonly at: string;
+  readonly by: string;
+  readonly head: { readonly seq: number; readonly hash: string };
+  readonly bytes: number;
+  readonly sha256: string;
 }
 
 /** One calibration: the run sheet, who entered it, and what was decided about it. */
@@ -27,10 +65,15 @@ export interface CalibrationRecord {
   readonly runHash: string;
   readonly enteredBy: string;
   readonly enteredAt: string;
-  readonly status: 'submitted' | 'approved' | 'rejected';
+  readonly status: 'submitted' | 'approved' | 'rejected' | 'withdrawn';
   readonly decidedBy?: string;
   readonly decidedAt?: string;
   readonly decisionNote?: string;
+  /** The curve its approver signed; left out where the approval is of the first version, which names its hash alone. */
+  readonly approvedCurve?: Pick<ReviewedCalibration, 'response' | 'degree' | 'coefficients'>;
+  readonly withdrawn?: Act;
+  /** Doubts somebody looked into and cleared, by the name of the doubt. */
+  readonly clearedDoubts?: Readonly<Record<string, Act>>;
 }
 
 export interface Hold {
@@ -44,6 +87,8 @@ export interface PairRecord {
   /** Numbers of its calibrations in the order they were entered. */
   readonly calibrations: readonly string[];
   readonly hold: Hold | null;
+  /** What happened to it, in the order it was reported. */
+  readonly events: readonly PairEventRecord[];
 }
 
 export interface RulesSetting {
@@ -69,9 +114,26 @@ export interface PlantState {
   /** Who set the rules in force, when and why; null while the shipped profile stands. */
   readonly rulesSet: RulesSetting | null;
   readonly people: ReadonlyMap<string, Person>;
+  readonly devices: ReadonlyMap<string, Device>;
   readonly equipment: ReadonlyMap<string, Equipment>;
+  /** Parts taken out of use, by tag, with the day. */
+  readonly retired: ReadonlyMap<string, Act & { readonly on: PlantDay }>;
+  readonly laboratories: ReadonlyMap<string, Laboratory>;
+  /** Certificates of standards, by number. */
+  readonly standards: ReadonlyMap<string, StandardCertificate>;
   /** Certificates of each load cell in the order they were filed. */
   readonly certificates: ReadonlyMap<string, readonly Certificate[]>;
   readonly pairs: ReadonlyMap<string, PairRecord>;
   readonly calibrations: ReadonlyMap<string, CalibrationRecord>;
+  /** Entries that no longer stand as they were written, by number, each with what took its place and why. */
+  readonly corrected: ReadonlyMap<number, Act>;
+  /** The number of the entry that holds a part, by tag, or a certificate, by load cell and number. */
+  readonly standing: ReadonlyMap<string, number>;
+  readonly lastBackup: BackupRecord | null;
 }
+
+/** The key of a part in `PlantState.standing`. */
+export const standingPart = (tag: string): string => `part ${tag}`;
+
+/** The key of a certificate in `PlantState.standing`. */
+export const standingCertificate = (loadCell: string, number: string): string => `certificate ${loadCell} ${number}`;

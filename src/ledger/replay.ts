@@ -3,7 +3,8 @@
 
 import { twelveMonthsTwoPercent } from '../domain/rules/twelve-months-two-percent.ts';
 import type { AnyLedgerEntry } from './entry.ts';
-import { type GrowingPlant, growPlant } from './grow-plant.ts';
+import { growPlant } from './grow-plant.ts';
+import type { GrowingPlant } from './growing-plant.ts';
 import { genesisHash } from './hash-chain.ts';
 import type { PlantState } from './plant-state.ts';
 
@@ -44,11 +45,21 @@ function startOf(from: PlantState | undefined): GrowingPlant {
     rulesHash: from?.rulesHash ?? null,
     rulesSet: from?.rulesSet ?? null,
     people: new Map(from?.people),
+    devices: new Map(from?.devices),
     equipment: new Map(from?.equipment),
+    retired: new Map(from?.retired),
+    laboratories: new Map(from?.laboratories),
+    standards: new Map(from?.standards),
     certificates: new Map([...(from?.certificates ?? [])].map(([cell, filed]) => [cell, [...filed]])),
     pairs: new Map(
-      [...(from?.pairs ?? [])].map(([tag, record]) => [tag, { ...record, calibrations: [...record.calibrations] }]),
+      [...(from?.pairs ?? [])].map(([tag, record]) => [
+        tag,
+        { ...record, calibrations: [...record.calibrations], events: [...record.events] },
+      ]),
     ),
     calibrations: new Map(from?.calibrations),
+    corrected: new Map(from?.corrected),
+    standing: new Map(from?.standing),
+    lastBackup: from?.lastBackup ?? null,
   };
 }

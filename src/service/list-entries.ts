@@ -42,10 +42,33 @@ function summaryOf(entry: AnyLedgerEntry): string {
       return `Rules set to "${entry.body.profile.title}": ${entry.body.reason}`;
     case 'person-added/1':
       return `${entry.body.name} added as ${entry.body.role}.`;
+    case 'person-changed/1':
+      return `${subject} is now ${entry.body.name}, ${entry.body.role}: ${entry.body.reason}`;
+    case 'person-barred/1':
+      return `${subject} barred: ${entry.body.reason}`;
+    case 'person-readmitted/1':
+      return `${subject} readmitted: ${entry.body.reason}`;
+    case 'device-admitted/1':
+      return `Device "${entry.body.name}" admitted; it may look up.`;
+    case 'device-barred/1':
+      return `Device ${subject} barred: ${entry.body.reason}`;
     case 'equipment-registered/1':
     case 'equipment-registered/2':
       return `${entry.body.equipment.kind.replace('-', ' ')} ${subject} registered, serial ${entry.body.equipment.serial}.`;
+    case 'equipment-amended/1':
+      return `${entry.body.equipment.kind.replace('-', ' ')} ${subject} corrected (entry ${entry.body.corrects}): ${entry.body.reason}`;
+    case 'equipment-retired/1':
+      return `${subject} taken out of use on ${entry.body.on}: ${entry.body.reason}`;
+    case 'certificate-amended/1':
+      return `Certificate ${entry.body.certificate.number} of load cell ${subject} corrected (entry ${entry.body.corrects}): ${entry.body.reason}`;
+    case 'certificate-withdrawn/1':
+      return `Certificate ${entry.body.number} of load cell ${subject} withdrawn${entry.body.lastGood === undefined ? '' : `, good until ${entry.body.lastGood}`}: ${entry.body.reason}`;
+    case 'laboratory-filed/1':
+      return `Laboratory ${subject} filed.`;
+    case 'standard-filed/1':
+      return `Certificate ${subject} of a standard of ${entry.body.standard.heldBy} filed, issued by ${entry.body.standard.issuedBy}.`;
     case 'certificate-filed/1':
+    case 'certificate-filed/2':
       return `Certificate ${entry.body.certificate.number} of load cell ${subject} filed, valid until ${entry.body.certificate.validUntil}.`;
     case 'pair-formed/1':
       return `Pair ${subject} formed of jack ${entry.body.pair.jack} and gauge ${entry.body.pair.gauge}.`;
@@ -55,9 +78,22 @@ function summaryOf(entry: AnyLedgerEntry): string {
     case 'run-recorded/2':
       return `Calibration ${subject} of pair ${entry.body.pair} on ${entry.body.calibratedOn} entered.`;
     case 'calibration-approved/1':
+    case 'calibration-approved/2':
       return `Calibration ${subject} approved.${entry.body.note === undefined ? '' : ` ${entry.body.note}`}`;
     case 'calibration-rejected/1':
       return `Calibration ${subject} rejected: ${entry.body.reason}`;
+    case 'calibration-withdrawn/1':
+      return `Calibration ${subject} withdrawn: ${entry.body.reason}`;
+    case 'doubt-cleared/1':
+      return `Doubt about calibration ${subject} (${entry.body.doubt}) cleared: ${entry.body.reason}`;
+    case 'event-reported/1':
+      return `Pair ${subject}, ${entry.body.event.on}: ${entry.body.event.what.replaceAll('-', ' ')}. ${entry.body.event.note}`;
+    case 'event-settled/1':
+      return `Event of entry ${entry.body.event} on pair ${subject} settled: ${entry.body.reason}`;
+    case 'backup-made/1':
+      return `Backup ${subject} made, up to entry ${entry.body.head.seq}.`;
+    case 'restored/1':
+      return `Restored from ${subject}, up to entry ${entry.body.from.seq}: ${entry.body.reason}`;
     case 'hold-placed/1':
       return `Pair ${subject} put on hold: ${entry.body.reason}`;
     case 'hold-lifted/1':

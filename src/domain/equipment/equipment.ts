@@ -7,6 +7,7 @@ import type { ForceUnit } from '../units/force.ts';
 import type { LengthUnit } from '../units/length.ts';
 import type { PressureUnit } from '../units/pressure.ts';
 import type { Quantity } from '../units/quantity.ts';
+import type { AttachedFile } from './traceability.ts';
 
 export interface Jack {
   readonly kind: 'jack';
@@ -74,9 +75,15 @@ export interface Certificate {
   /** Expanded uncertainty in % of force, with the coverage factor it was stated with. */
   readonly expandedUncertaintyPercent: number;
   readonly coverageFactor: number;
+  /** Number of the certificate of the standard the laboratory measured against. */
+  readonly restsOn?: string;
+  readonly files?: readonly AttachedFile[];
+  /** The certificate is not relied on any more; up to `lastGood`, where it is known, it still is. */
+  readonly withdrawn?: { readonly reason: string; readonly lastGood?: PlantDay };
 }
 
-/** Answers whether a certificate covers a day, both ends included. */
-export function isCertificateValid(certificate: Certificate, day: PlantDay): boolean {
-  return certificate.calibratedOn <= day && day <= certificate.validUntil;
+/** Answers whether a certificate covers a day, both ends included; one that was withdrawn covers days up to its last good one. */
+export function isCertificateValid({ calibratedOn, validUntil, withdrawn }: Certificate, day: PlantDay): boolean {
+  const lastGood = withdrawn === undefined ? validUntil : withdrawn.lastGood;
+  return calibratedOn <= day && day <= validUntil && lastGood !== undefined && day <= lastGood;
 }

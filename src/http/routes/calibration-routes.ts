@@ -84,7 +84,7 @@ export function calibrationRoutes(app: App, plant: Plant): void {
     {
       schema: {
         summary: 'Calibrations, newest entry first',
-        querystring: z.object({ status: z.enum(['submitted', 'approved', 'rejected']).optional() }),
+        querystring: z.object({ status: z.enum(['submitted', 'approved', 'rejected', 'withdrawn']).optional() }),
         response: { 200: calibrationListAnswer, ...failures },
       },
     },

@@ -58,6 +58,7 @@ describe('replay', () => {
       pair: { tag: 'P-01', jack: 'J-01', gauge: 'G-01', formedOn: '2026-01-05' },
       calibrations: [],
       hold: null,
+      events: [],
     });
   });
 

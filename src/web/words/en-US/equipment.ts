@@ -6,6 +6,7 @@ const statuses: Readonly<Record<CalibrationAnswer['status'], string>> = {
   submitted: 'waits for a decision',
   approved: 'approved',
   rejected: 'rejected',
+  withdrawn: 'withdrawn',
 };
 
 export const equipment = {

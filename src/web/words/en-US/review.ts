@@ -7,6 +7,7 @@ const statuses: Readonly<Record<CalibrationAnswer['status'], string>> = {
   submitted: 'Waiting for a decision',
   approved: 'Approved',
   rejected: 'Rejected',
+  withdrawn: 'Withdrawn',
 };
 
 export const review = {
