@@ -11,6 +11,7 @@ import { judgeCalibration } from '../src/service/judge-calibration.ts';
 import { openPlant, type Plant } from '../src/service/plant.ts';
 import { recordRun } from '../src/service/record-run.ts';
 import { registerEquipment } from '../src/service/register-equipment.ts';
+import { hmacSha1 } from '../src/storage/hmac-sha1.ts';
 import { openMemoryStorage } from '../src/storage/memory/open-storage.ts';
 import { sha256 } from '../src/storage/sha256.ts';
 import { outcomeValue } from './outcome-value.ts';
@@ -69,6 +70,7 @@ export async function emptyPlantAtWork(today = '2026-06-01'): Promise<PlantAtWor
       rows: storage.rows,
       clock: () => instant,
       sha256,
+      hmacSha1,
       randomToken: () => randomBytes(24).toString('base64url'),
       passwords: {
         hash: async (text) => createHash('sha256').update(text).digest('hex'),
@@ -119,7 +121,8 @@ export async function plantAtWork(today = '2026-06-01'): Promise<PlantAtWork> {
     ),
   );
   for (const { id } of Object.values(people)) {
-    await plant.credentials.setPasswordHash(id, await plant.passwords.hash(password));
+    const hash = await plant.passwords.hash(password);
+    await plant.credentials.change([{ change: 'set-password', person: id, hash }]);
   }
   const by = { actor: people.technician, retry: null };
   const jack = {

@@ -1,7 +1,18 @@
 import { defineConfig } from 'vitest/config';
 
 // One project per kind of test; the folder is the kind.
-const kinds = ['unit', 'references', 'property', 'storage', 'http', 'cli', 'fault', 'architecture', 'browser'];
+const kinds = [
+  'unit',
+  'references',
+  'property',
+  'storage',
+  'http',
+  'cli',
+  'fault',
+  'frozen',
+  'architecture',
+  'browser',
+];
 
 export default defineConfig({
   test: {

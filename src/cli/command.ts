@@ -5,12 +5,19 @@ import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { VerifiedLedger } from '../ledger/verify.ts';
 import type { ExportedFile } from '../service/export-plant.ts';
 import type { Plant } from '../service/plant.ts';
+import type { RestoreReport } from '../service/restore.ts';
+import type { BackupFiles } from '../storage/ledger-backup.ts';
+import type { LedgerHead } from '../storage/ledger-store.ts';
 
 export interface OpenedPlant {
   readonly plant: Plant;
   /** The file behind it; null for a sample plant that lives in memory. */
   readonly file: string | null;
   readonly samplePassword: string | null;
+  /** Makes copies of the file; null where there is none. */
+  readonly backups: BackupFiles | null;
+  /** Takes the file for one server until the plant is closed. Problem: `ledger-locked` naming who has it. */
+  holdForServer(): Outcome<void>;
   close(): Promise<void>;
 }
 
@@ -27,7 +34,16 @@ export interface CommandContext {
   readonly writeFiles: (folder: string, files: readonly ExportedFile[]) => Outcome<void>;
   readonly isFile: (path: string) => boolean;
   readonly openPlant: (ledger: string | undefined, purpose: OpenFor) => Promise<Outcome<OpenedPlant>>;
-  readonly verify: (ledger: string | undefined) => Promise<Outcome<VerifiedLedger>>;
+  /** Verifies a ledger; `find` is the number of an entry to find in it. */
+  readonly verify: (ledger: string | undefined, find: number | null) => Promise<Outcome<VerifiedLedger>>;
+  /** Puts a backup in the place of a ledger. `force`: why entries may be given up; null gives up none. */
+  readonly restore: (
+    backup: string,
+    ledger: string | undefined,
+    why: { readonly force: string | null; readonly reason: string },
+  ) => Promise<Outcome<RestoreReport & { readonly file: string }>>;
+  /** Makes a new ledger of the entries in an exported folder. */
+  readonly rebuild: (folder: string, ledger: string) => Promise<Outcome<LedgerHead>>;
   /** Waits for the signal to stop. */
   readonly untilStopped: () => Promise<void>;
   /** Name of the operating system's user, for entries written from the command line. */

@@ -14,15 +14,20 @@ const refusals: readonly ProblemCode[] = [
   'above-gauge-span',
   'above-stress-ceiling',
   'clock-behind-ledger',
+  'curve-not-as-approved',
   'nothing-to-release',
   'role-not-allowed',
   'approver-is-enterer',
   'already-decided',
+  'already-withdrawn',
   'review-stale',
   'ledger-broken',
+  'head-not-found',
   'ledger-locked',
   'ledger-conflict',
   'ledger-write-failed',
+  'backup-altered',
+  'restore-loses-entries',
 ];
 
 /** Every problem that is not a refusal or a stop is bad input. */

@@ -47,7 +47,9 @@ export function listFiles(paths: readonly string[]): Outcome<readonly string[]> 
     }
     const inFolder = [path, join(path, 'run-sheets')].filter((folder) => existsSync(folder));
     for (const folder of inFolder) {
-      const names = readdirSync(folder).filter((name) => /\.(json|csv)$/.test(name) && name !== 'due.csv');
+      const names = readdirSync(folder).filter(
+        (name) => /\.(json|csv)$/.test(name) && name !== 'due.csv' && name !== 'head.json',
+      );
       files.push(...names.sort().map((name) => join(folder, name)));
     }
   }

@@ -4,17 +4,19 @@ import { userInfo } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { fail, type Outcome, type Problem } from '../domain/problem.ts';
 import type { Command, CommandContext } from './command.ts';
+import { backupCommand } from './commands/backup.ts';
 import { dueCommand } from './commands/due.ts';
 import { exportCommand } from './commands/export.ts';
 import { fitCommand } from './commands/fit.ts';
 import { importCommand } from './commands/import.ts';
 import { lookupCommand } from './commands/lookup.ts';
+import { restoreCommand } from './commands/restore.ts';
 import { rulesCommand } from './commands/rules.ts';
 import { serveCommand } from './commands/serve.ts';
 import { verifyCommand } from './commands/verify.ts';
 import { exitCodeOfProblem, exitCodes } from './exit-code.ts';
 import { isFile, listFiles, readTextFile, writeFiles } from './files.ts';
-import { openLedger, verifyLedgerFile } from './open-ledger.ts';
+import { openLedger, rebuildLedger, restoreLedger, verifyLedgerFile } from './open-ledger.ts';
 
 const commands: readonly Command[] = [
   fitCommand,
@@ -24,6 +26,8 @@ const commands: readonly Command[] = [
   importCommand,
   exportCommand,
   verifyCommand,
+  backupCommand,
+  restoreCommand,
   serveCommand,
 ];
 
@@ -78,7 +82,9 @@ function contextOfThisProcess(): CommandContext {
     listFiles,
     writeFiles,
     openPlant: (ledger, purpose) => openLedger(places, ledger, purpose),
-    verify: (ledger) => verifyLedgerFile(places, ledger),
+    verify: (ledger, find) => verifyLedgerFile(places, ledger, find),
+    restore: (backup, ledger, why) => restoreLedger(places, backup, ledger, { ...why, userName: userInfo().username }),
+    rebuild: rebuildLedger,
     untilStopped: () =>
       new Promise((resolve) => {
         process.once('SIGINT', () => resolve());

@@ -5,14 +5,23 @@ import { randomBytes } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { hash, verify } from '@node-rs/argon2';
-import { type Outcome, succeed } from '../domain/problem.ts';
+import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import { type VerifiedLedger, verifyLedger } from '../ledger/verify.ts';
 import { layOutSamplePlant, type SampleFiles, samplePassword } from '../service/lay-out-sample-plant.ts';
+import { commandLineActor } from '../service/perform-action.ts';
 import { openPlant, type PlantPorts } from '../service/plant.ts';
+import { readExportedLedger } from '../service/rebuild-ledger.ts';
+import { type RestoreReport, restore } from '../service/restore.ts';
+import type { LedgerHead } from '../storage/ledger-store.ts';
 import { openMemoryStorage } from '../storage/memory/open-storage.ts';
+import { hmacSha1 } from '../storage/hmac-sha1.ts';
 import { sha256 } from '../storage/sha256.ts';
 import { openSqliteStorage } from '../storage/sqlite/open-storage.ts';
 import { putInPlace } from '../storage/sqlite/put-in-place.ts';
+import { rebuildLedgerFile } from '../storage/sqlite/rebuild-ledger-file.ts';
+import { stageSqliteRestore } from '../storage/sqlite/stage-restore.ts';
+import { type Lease, takeLease } from '../storage/sqlite/take-lease.ts';
+import { sqliteBackupFiles } from '../storage/sqlite/write-backup.ts';
 import type { Storage } from '../storage/storage.ts';
 import type { OpenedPlant, OpenFor } from './command.ts';
 
@@ -36,6 +45,7 @@ function portsOn(storage: Storage): PlantPorts {
     rows: storage.rows,
     clock,
     sha256,
+    hmacSha1,
     randomToken: () => randomBytes(32).toString('base64url'),
     passwords: { hash: (password) => hash(password, hashing), verify: (hashed, password) => verify(hashed, password) },
   };
@@ -66,11 +76,23 @@ async function opened(storage: Storage, file: string | null, password: string | 
     return plant;
   }
   const isSample = plant.value.state.plant?.sample ?? false;
+  let lease: Lease | undefined;
   return succeed({
     plant: plant.value,
     file,
     samplePassword: isSample ? (password ?? samplePassword) : null,
-    close: () => storage.close(),
+    backups: file === null ? null : sqliteBackupFiles(file, { sha256 }),
+    holdForServer() {
+      if (file === null) return succeed(undefined);
+      const taken = takeLease(file, `the server of process ${process.pid}, since ${clock()}`);
+      if (!taken.ok) return taken;
+      lease = taken.value;
+      return succeed(undefined);
+    },
+    async close() {
+      await storage.close();
+      lease?.release();
+    },
   });
 }
 
@@ -120,19 +142,61 @@ function readSampleFiles(folder: string): SampleFiles {
 export async function verifyLedgerFile(
   places: LedgerPlaces,
   ledger: string | undefined,
+  find: number | null,
 ): Promise<Outcome<VerifiedLedger>> {
   const file = defaultLedger(places, ledger);
   if (file === undefined) {
     const sample = await openSamplePlant(places, 'read');
     if (!sample.ok) return sample;
     const { plant, close } = sample.value;
-    const verified = await verifyLedger(plant.rows.readStoredRows(0), sha256);
+    const verified = await verifyLedger(plant.rows.readStoredRows(0), sha256, find);
     await close();
     return verified;
   }
   const storage = openSqliteStorage(file, { sha256, mode: 'read-only' });
   if (!storage.ok) return storage;
-  const verified = await verifyLedger(storage.value.rows.readStoredRows(0), sha256);
+  const verified = await verifyLedger(storage.value.rows.readStoredRows(0), sha256, find);
   await storage.value.close();
   return verified;
+}
+
+export interface WhyRestore {
+  /** Why entries may be given up; null gives up none. */
+  readonly force: string | null;
+  /** Why the backup is put back, where nothing is given up. */
+  readonly reason: string;
+  readonly userName: string;
+}
+
+/** Puts a backup in the place of the ledger, held against servers and commands alike. Problems: those of `restore`. */
+export async function restoreLedger(
+  places: LedgerPlaces,
+  backup: string,
+  ledger: string | undefined,
+  { force, reason, userName }: WhyRestore,
+): Promise<Outcome<RestoreReport & { readonly file: string }>> {
+  const file = ledger ?? join(places.folder, 'plant.ledger');
+  const lease = takeLease(file, `a restore of process ${process.pid}, since ${clock()}`);
+  if (!lease.ok) return lease;
+  try {
+    const staged = await stageSqliteRestore(backup, file, { sha256 });
+    if (!staged.ok) return staged;
+    const actor = commandLineActor(userName).id;
+    const restored = await restore(staged.value, { backup, actor, clock, sha256, force, reason });
+    return restored.ok ? succeed({ ...restored.value, file }) : restored;
+  } finally {
+    lease.value.release();
+  }
+}
+
+/** Makes a new ledger of the entries in an exported folder. Problems: those of `readExportedLedger` and of writing. */
+export async function rebuildLedger(folder: string, ledger: string): Promise<Outcome<LedgerHead>> {
+  const exported = join(folder, 'ledger.jsonl');
+  if (!existsSync(exported)) {
+    return fail('file-not-found', `There is no file ${exported}.`, { where: folder, given: exported });
+  }
+  const read = await readExportedLedger(readFileSync(exported, 'utf8'), sha256);
+  if (!read.ok) return read;
+  const rebuilt = rebuildLedgerFile(ledger, read.value.rows);
+  return rebuilt.ok ? succeed(read.value.head) : rebuilt;
 }

@@ -16,6 +16,9 @@ export const submissionBody = z.strictObject({
   degreeReason: z.string().max(500).optional(),
 });
 
+/** Who did something in which entry, when and why. */
+const act = z.object({ seq: z.number().int(), by: z.string(), at: z.string(), reason: z.string() });
+
 export const calibrationLine = z.object({
   number: z.string(),
   pair: z.string(),
@@ -27,10 +30,12 @@ export const calibrationLine = z.object({
   decidedBy: z.string().nullable(),
   decidedAt: z.string().nullable(),
   decisionNote: z.string().nullable(),
+  withdrawn: act.nullable().describe('Who withdrew it, when and why; no look-up rests on it from then on'),
 });
 
 /** Everything the reviewer sees; `reviewHash` stands for exactly this sheet, curve and rules. */
 export const calibrationAnswer = calibrationLine.extend({
+  asOf: z.string().describe('The day by whose rules, parts and certificates it is judged'),
   sheet: runSheetBody,
   degree: degreeInput,
   degreeReason: z.string().nullable(),
@@ -59,9 +64,14 @@ export const entryLine = z.object({
   subject: z.string(),
   summary: z.string(),
   hash: z.string(),
+  correctedBy: z
+    .object({ seq: z.number().int(), reason: z.string() })
+    .nullable()
+    .describe('The later entry that took its place, and why'),
 });
 
 export const pairPageAnswer = z.object({
+  asOf: z.string(),
   line: pairLine,
   formedOn: z.string(),
   hose: z.string().nullable(),

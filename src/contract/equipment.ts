@@ -101,6 +101,7 @@ export const loadCellAnswer = part.extend({
 
 export const certificateAnswer = certificateBody.extend({
   loadCell: z.string(),
+  withdrawn: z.object({ reason: z.string(), lastGood: z.string().optional() }).optional(),
 });
 
 /** One line of every list of pairs: the crew's choice, the register, what is due. */
@@ -121,11 +122,27 @@ export const pairLine = z.object({
 });
 export type PairLine = z.infer<typeof pairLine>;
 
+/** The numbers of the entries that hold parts and certificates now: what a correction names. */
+const heldBy = z.object({
+  parts: z.array(
+    z.object({
+      tag: z.string(),
+      entry: z.number().int(),
+      retired: z
+        .object({ on: z.string(), seq: z.number().int(), by: z.string(), at: z.string(), reason: z.string() })
+        .nullable()
+        .describe('When it was taken out of use, by whom and why'),
+    }),
+  ),
+  certificates: z.array(z.object({ loadCell: z.string(), number: z.string(), entry: z.number().int() })),
+});
+
 export const equipmentAnswer = z.object({
   jacks: z.array(jackAnswer),
   gauges: z.array(gaugeAnswer),
   pumps: z.array(pumpAnswer),
   loadCells: z.array(loadCellAnswer.extend({ certificates: z.array(certificateAnswer) })),
+  heldBy,
   pairs: z.array(pairLine),
 });
 export type EquipmentAnswer = z.infer<typeof equipmentAnswer>;

@@ -15,6 +15,11 @@ export const plantAnswer = z.object({
   timeZone: z.string(),
   rules: ruleProfileAnswer.describe('The rule profile in force'),
   head: z.object({ seq: z.number().int(), hash: z.string() }),
+  shortHead: z.string().describe('The head as it goes on paper'),
+  lastBackup: z
+    .object({ file: z.string(), at: z.string(), ageHours: z.number(), seq: z.number().int() })
+    .nullable()
+    .describe('The last backup the ledger knows of, up to which entry; null when there is none'),
 });
 export type PlantAnswer = z.infer<typeof plantAnswer>;
 
@@ -38,7 +43,12 @@ export const signInBody = z.object({
 export const sessionAnswer = z.object({ person: person.nullable() });
 export type SessionAnswer = z.infer<typeof sessionAnswer>;
 
-export const dueQuery = z.object({
+/** `asOf`: the plant as it was at the end of that day, by what was known then. */
+export const asOfQuery = z.object({
+  asOf: plantDay.optional().describe('The plant as it was at the end of that day, by what was known then'),
+});
+
+export const dueQuery = asOfQuery.extend({
   within: z
     .string()
     .regex(/^\d{1,4}d?$/, 'A number of days, for example 60d')
@@ -54,6 +64,8 @@ export const dueAnswer = z.object({
 });
 export type DueAnswer = z.infer<typeof dueAnswer>;
 
+export const pairListAnswer = z.object({ asOf: z.string(), pairs: z.array(pairLine).describe('By tag') });
+
 export const strandListAnswer = z.object({
   strands: z.array(
     z.object({
@@ -67,6 +79,7 @@ export const strandListAnswer = z.object({
 export type StrandListAnswer = z.infer<typeof strandListAnswer>;
 
 export const ledgerAnswer = z.object({
+  asOf: z.string(),
   entries: z.array(entryLine),
   total: z.number().int(),
 });
@@ -75,7 +88,11 @@ export const verificationAnswer = z.object({
   verified: z.boolean(),
   entries: z.number().int(),
   head: z.object({ seq: z.number().int(), hash: z.string() }),
+  shortHead: z.string(),
 });
+
+/** The entry that the head on a paper names. */
+export const heldEntryAnswer = z.object({ seq: z.number().int(), at: z.string(), hash: z.string() });
 
 /** The sheet a pasted or chosen file holds, read by the same code as `jackledger import`. */
 export const readSheetBody = z.object({ text: z.string().max(1_000_000) });

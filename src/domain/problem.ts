@@ -24,8 +24,10 @@ export const problemMeanings = {
   'unknown-equipment': 'No jack, gauge, pump or load cell has this tag.',
   'unknown-person': 'No such person works with this ledger.',
   'unknown-calibration': 'No calibration has this number.',
+  'unknown-certificate': 'No certificate of this load cell has this number.',
   'unknown-strand': 'The strand is not in the table.',
   'part-in-use': 'A jack or gauge already belongs to another pair.',
+  'part-retired': 'The part was taken out of use.',
   'pair-parted': 'The pair was parted: its curve is void.',
   'not-calibrated': 'The pair has no approved calibration.',
   'on-hold': 'The pair is on hold.',
@@ -34,6 +36,7 @@ export const problemMeanings = {
   'above-gauge-span': 'The reading is above the full scale of the gauge.',
   'above-stress-ceiling': 'The force is above the stress ceiling of the strand.',
   'clock-behind-ledger': 'The clock of this machine stands before the newest entry of the ledger.',
+  'curve-not-as-approved': 'The curve fitted from the run sheet is not the curve that was approved.',
   'release-needed': 'A stop stands in the way; a named person must release the reading with a reason.',
   'nothing-to-release': 'There is no stop to release.',
   'interval-whole-line':
@@ -43,18 +46,30 @@ export const problemMeanings = {
   'interval-outside-range': 'A bound of the interval lies further beyond the calibrated range than half its width.',
   'not-signed-in': 'The request needs a person who has signed in.',
   'sign-in-refused': 'The name, the password or the one-time code is wrong.',
+  'second-factor-needed': 'The person has a second factor, and its one-time password was not given.',
+  'second-factor-set': 'A second factor is in use already.',
+  'too-many-tries': 'Passwords or codes were tried too often; a wait is needed.',
+  'unknown-device': 'No device of this name was admitted.',
+  'last-administrator': 'Nobody would be left who administers the ledger.',
+  'own-account': 'Nobody bars or changes the role of oneself.',
+  'already-barred': 'The person or device is barred already, or is not barred where that was needed.',
   'role-not-allowed': 'The person signed in may not do this.',
   'other-site': 'A page of another site tried to act with the sign-in of this one.',
   'approver-is-enterer': 'A calibration is never approved by the person who entered it.',
   'already-decided': 'The calibration was already approved or rejected.',
+  'already-withdrawn': 'The certificate or calibration was withdrawn before.',
   'review-stale': 'What was reviewed is not what would be approved.',
   'key-reused': 'An idempotency key came back with a different body.',
   'ledger-locked': 'Another process writes to this ledger.',
   'ledger-conflict': 'Another entry was appended first; read again and retry.',
   'ledger-broken': 'An entry of the ledger does not verify.',
+  'head-not-found': 'The ledger holds no entry of this number with this hash.',
   'ledger-not-readable': 'The file is not a Jackledger ledger.',
   'ledger-write-failed': 'The ledger could not be written: disk full, read-only or failing.',
   'file-not-found': 'The file or folder does not exist or cannot be read.',
+  'file-exists': 'A file of this name is there already, and nothing is written over it.',
+  'backup-altered': 'A backup is not the file its manifest describes.',
+  'restore-loses-entries': 'The ledger in place holds entries that the backup does not.',
   'folder-not-empty': 'The folder to export into already holds files.',
   'body-not-json': 'The body of the request is not JSON.',
   'body-too-large': 'The body or file is larger than the limit.',
@@ -80,6 +95,8 @@ export interface Problem {
   readonly where?: string;
   readonly needed?: string;
   readonly given?: string;
+  /** Seconds to wait before it is tried again. */
+  readonly retryAfterSeconds?: number;
 }
 
 export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };

@@ -8,10 +8,11 @@ import fastifyStatic from '@fastify/static';
 import swagger from '@fastify/swagger';
 import Fastify, { type FastifyBaseLogger, type FastifyInstance, type RawServerDefault } from 'fastify';
 import { jsonSchemaTransform, type ZodTypeProvider } from 'fastify-type-provider-zod';
-import type { z } from 'zod';
+import { z } from 'zod';
 import type { Plant } from '../service/plant.ts';
 import { handleErrors, ShapeError, sendProblem } from './errors.ts';
 import { calibrationRoutes } from './routes/calibration-routes.ts';
+import { correctionRoutes } from './routes/correction-routes.ts';
 import { equipmentRoutes } from './routes/equipment-routes.ts';
 import { lookUpRoutes } from './routes/look-up-routes.ts';
 import { peopleRoutes } from './routes/people-routes.ts';
@@ -55,9 +56,13 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
       });
     },
   }).withTypeProvider<ZodTypeProvider>();
-  app.setValidatorCompiler(({ schema }) => (input: unknown) => {
-    const parsed = (schema as z.ZodType).safeParse(input);
-    return parsed.success ? { value: parsed.data } : { error: new ShapeError(parsed.error, input) };
+  app.setValidatorCompiler(({ schema, httpPart }) => {
+    // A field that nobody reads was meant for something: it is refused, not passed over.
+    const shape = httpPart === 'body' && schema instanceof z.ZodObject ? schema.strict() : (schema as z.ZodType);
+    return (input: unknown) => {
+      const parsed = shape.safeParse(input);
+      return parsed.success ? { value: parsed.data } : { error: new ShapeError(parsed.error, input) };
+    };
   });
   // Answers are built by typed code and checked against their schemas in the tests; here they are only written.
   app.setSerializerCompiler(() => (value) => JSON.stringify(value));
@@ -84,6 +89,7 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
     peopleRoutes(typed, plant, options);
     equipmentRoutes(typed, plant);
     calibrationRoutes(typed, plant);
+    correctionRoutes(typed, plant);
     lookUpRoutes(typed, plant);
     rulesRoutes(typed, plant);
     typed.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());

@@ -12,6 +12,13 @@ import type { Outcome, Problem, ProblemCode } from '../domain/problem.ts';
 const statuses: Partial<Record<ProblemCode, number>> = {
   'not-signed-in': 401,
   'sign-in-refused': 401,
+  'second-factor-needed': 401,
+  'second-factor-set': 409,
+  'too-many-tries': 429,
+  'unknown-device': 404,
+  'last-administrator': 409,
+  'own-account': 403,
+  'already-barred': 409,
   'role-not-allowed': 403,
   'approver-is-enterer': 403,
   'other-site': 403,
@@ -19,9 +26,12 @@ const statuses: Partial<Record<ProblemCode, number>> = {
   'unknown-equipment': 404,
   'unknown-person': 404,
   'unknown-calibration': 404,
+  'unknown-certificate': 404,
+  'head-not-found': 404,
   'not-found': 404,
   'tag-taken': 409,
   'part-in-use': 409,
+  'part-retired': 409,
   'pair-parted': 409,
   'not-calibrated': 409,
   'on-hold': 409,
@@ -30,12 +40,17 @@ const statuses: Partial<Record<ProblemCode, number>> = {
   'above-gauge-span': 409,
   'above-stress-ceiling': 409,
   'clock-behind-ledger': 503,
+  'curve-not-as-approved': 409,
   'release-needed': 409,
   'nothing-to-release': 409,
   'already-decided': 409,
+  'already-withdrawn': 409,
   'review-stale': 409,
   'key-reused': 409,
   'ledger-conflict': 409,
+  'file-exists': 409,
+  'backup-altered': 409,
+  'restore-loses-entries': 409,
   'body-too-large': 413,
   'body-not-json': 400,
   'ledger-locked': 503,
@@ -78,6 +93,7 @@ export function sendWritten(reply: FastifyReply, { status, type, text }: Written
 }
 
 export function sendProblem(reply: FastifyReply, problem: Problem): FastifyReply {
+  if (problem.retryAfterSeconds !== undefined) reply.header('retry-after', problem.retryAfterSeconds);
   return sendWritten(reply, writeProblem(problem));
 }
 
@@ -113,6 +129,7 @@ const refusalCodes: Readonly<Record<string, ProblemCode>> = {
   'above-jack-rating': 'above-jack-rating',
   'above-gauge-span': 'above-gauge-span',
   'above-stress-ceiling': 'above-stress-ceiling',
+  'curve-not-as-approved': 'curve-not-as-approved',
 };
 
 /** Failures before or beside a route: bodies that are not JSON, too large, of the wrong shape, and our own faults. */

@@ -56,8 +56,17 @@ export function approveCalibration(
           },
         );
       }
-      const body = { reviewed: approval.reviewHash, ...(note ? { note } : {}) };
-      return succeed([{ at, actor: by.actor.id, kind: 'calibration-approved/1', subject: record.value.number, body }]);
+      const { response, fit } = judged.value.fit.curve;
+      const { rules, rulesHash } = plant.state;
+      const body = {
+        reviewed: approval.reviewHash,
+        ...(note ? { note } : {}),
+        curve: { response, degree: fit.degree, coefficients: fit.coefficients },
+        certificate: judged.value.parts.certificate,
+        rulesHash,
+        ...(rulesHash === null ? { rules } : {}),
+      };
+      return succeed([{ at, actor: by.actor.id, kind: 'calibration-approved/2', subject: record.value.number, body }]);
     },
     answer: (subject) => findCalibration(plant.state, subject),
   });

@@ -6,6 +6,8 @@ import { equipmentFileFormat } from '../contract/equipment-file.ts';
 import { writeRunSheetCsv } from '../contract/run-sheet-csv.ts';
 import { runSheetFormat } from '../contract/run-sheet-json.ts';
 import type { Equipment, EquipmentKind } from '../domain/equipment/equipment.ts';
+import { genesisHash } from '../ledger/hash-chain.ts';
+import { writeShortHead } from '../ledger/short-head.ts';
 import { listDue, writeDueCsv } from './list-due.ts';
 import type { Plant } from './plant.ts';
 
@@ -15,7 +17,7 @@ export interface ExportedFile {
   readonly text: string;
 }
 
-/** Answers the files of the plant as of today: `equipment.json`, `run-sheets/`, `due.csv`, `ledger.jsonl`. */
+/** Answers the files of the plant as of today: `equipment.json`, `run-sheets/`, `due.csv`, `ledger.jsonl`, `head.json`. */
 export async function exportPlant(plant: Plant): Promise<readonly ExportedFile[]> {
   const files: ExportedFile[] = [
     { path: 'equipment.json', text: `${JSON.stringify(registerOf(plant), null, 2)}\n` },
@@ -28,8 +30,14 @@ export async function exportPlant(plant: Plant): Promise<readonly ExportedFile[]
     files.push({ path: `run-sheets/csv/${name}.csv`, text: writeRunSheetCsv(record.sheet) });
   }
   let entries = '';
-  for await (const row of plant.rows.readStoredRows(0)) entries += `${JSON.stringify(row)}\n`;
+  let head = { seq: 0, hash: genesisHash };
+  for await (const row of plant.rows.readStoredRows(0)) {
+    entries += `${JSON.stringify(row)}\n`;
+    head = { seq: row.seq, hash: row.hash };
+  }
   files.push({ path: 'ledger.jsonl', text: entries });
+  // The head of the entries written, which others may have appended to since the register was.
+  files.push({ path: 'head.json', text: `${JSON.stringify({ ...head, shortHead: writeShortHead(head) }, null, 2)}\n` });
   return files;
 }
 
@@ -52,7 +60,10 @@ function registerOf(plant: Plant): EquipmentFile {
     pumps: ofKind('pump'),
     loadCells: ofKind('load-cell').map((cell) => ({
       ...cell,
-      certificates: (state.certificates.get(cell.tag) ?? []).map(({ loadCell: _cell, ...certificate }) => certificate),
+      // A register that is read in again must not make a withdrawn certificate good; ledger.jsonl holds it.
+      certificates: (state.certificates.get(cell.tag) ?? [])
+        .filter(({ withdrawn }) => withdrawn === undefined)
+        .map(({ loadCell: _cell, ...certificate }) => certificate),
     })),
     pairs: [...state.pairs.values()].map(({ pair, hold }) => ({
       ...pair,

@@ -2,7 +2,7 @@
 
 import type { z } from 'zod';
 import type { certificateBody } from '../contract/equipment.ts';
-import { daysBetween } from '../domain/dates/plant-day.ts';
+import { daysBetween, type PlantDay } from '../domain/dates/plant-day.ts';
 import type { Certificate } from '../domain/equipment/equipment.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import { findEquipment } from './find-record.ts';
@@ -23,24 +23,8 @@ export function fileCertificate(
       const cell = findEquipment(plant.state, 'load-cell', cellTag, 'loadCell');
       if (!cell.ok) return cell;
       const tag = cell.value.tag;
-      if (daysBetween(plant.today(), input.calibratedOn) > 0) {
-        return fail(
-          'date-in-future',
-          `A load cell cannot have been calibrated on ${input.calibratedOn}, after today.`,
-          {
-            where: 'calibratedOn',
-            needed: `${plant.today()} or earlier`,
-            given: input.calibratedOn,
-          },
-        );
-      }
-      if (daysBetween(input.calibratedOn, input.validUntil) < 0) {
-        return fail('field-invalid', 'The last valid day lies before the day of calibration.', {
-          where: 'validUntil',
-          needed: `${input.calibratedOn} or later`,
-          given: input.validUntil,
-        });
-      }
+      const certificate = readCertificate(tag, input, plant.today());
+      if (!certificate.ok) return certificate;
       if ((plant.state.certificates.get(tag) ?? []).some((filed) => filed.number === input.number)) {
         return fail('tag-taken', `The certificate ${input.number} of load cell ${tag} is already filed.`, {
           where: 'number',
@@ -48,18 +32,42 @@ export function fileCertificate(
           given: input.number,
         });
       }
-      const { accreditation, standard, ...rest } = input;
-      const certificate: Certificate = {
-        ...rest,
-        loadCell: tag,
-        ...(accreditation === undefined ? {} : { accreditation }),
-        ...(standard === undefined ? {} : { standard }),
-      };
-      return succeed([{ at, actor: by.actor.id, kind: 'certificate-filed/1', subject: tag, body: { certificate } }]);
+      return succeed([
+        { at, actor: by.actor.id, kind: 'certificate-filed/1', subject: tag, body: { certificate: certificate.value } },
+      ]);
     },
     answer: (tag) => {
       const filed = plant.state.certificates.get(tag)?.find((certificate) => certificate.number === input.number);
       return filed === undefined ? fail('not-found', `Certificate ${input.number} is not filed.`) : succeed(filed);
     },
+  });
+}
+
+/** Answers the certificate an input describes. Problems: `date-in-future`, `field-invalid` for the last valid day. */
+export function readCertificate(
+  loadCell: string,
+  input: z.output<typeof certificateBody>,
+  today: PlantDay,
+): Outcome<Certificate> {
+  if (daysBetween(today, input.calibratedOn) > 0) {
+    return fail('date-in-future', `A load cell cannot have been calibrated on ${input.calibratedOn}, after today.`, {
+      where: 'calibratedOn',
+      needed: `${today} or earlier`,
+      given: input.calibratedOn,
+    });
+  }
+  if (daysBetween(input.calibratedOn, input.validUntil) < 0) {
+    return fail('field-invalid', 'The last valid day lies before the day of calibration.', {
+      where: 'validUntil',
+      needed: `${input.calibratedOn} or later`,
+      given: input.validUntil,
+    });
+  }
+  const { accreditation, standard, ...rest } = input;
+  return succeed({
+    ...rest,
+    loadCell,
+    ...(accreditation === undefined ? {} : { accreditation }),
+    ...(standard === undefined ? {} : { standard }),
   });
 }

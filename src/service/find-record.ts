@@ -1,6 +1,6 @@
 // Finding a pair, a part or a calibration by its tag or number, or the problem that there is none.
 
-import type { Equipment, EquipmentKind } from '../domain/equipment/equipment.ts';
+import type { Certificate, Equipment, EquipmentKind } from '../domain/equipment/equipment.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { CalibrationRecord, PairRecord, PlantState } from '../ledger/plant-state.ts';
 
@@ -43,6 +43,29 @@ export function findEquipment<K extends EquipmentKind>(
   const tags = [...state.equipment.values()].filter((part) => part.kind === kind).map((part) => part.tag);
   const name = kind === 'load-cell' ? 'load cell' : kind;
   return fail('unknown-equipment', `No ${name} has the tag "${tag}".`, { where, needed: naming(tags), given: tag });
+}
+
+/** Answers a part of any kind. Problem: `unknown-equipment`. */
+export function findPart(state: PlantState, tag: string): Outcome<Equipment> {
+  const found = byTag(state.equipment, tag);
+  if (found !== undefined) return succeed(found);
+  return fail('unknown-equipment', `No part has the tag "${tag}".`, {
+    where: 'tag',
+    needed: naming([...state.equipment.keys()].sort()),
+    given: tag,
+  });
+}
+
+/** Answers the certificate of a load cell, of several of one number the one filed last. Problem: `unknown-certificate`. */
+export function findCertificate(state: PlantState, loadCell: string, number: string): Outcome<Certificate> {
+  const filed = state.certificates.get(loadCell) ?? [];
+  const found = filed.findLast((certificate) => certificate.number === number);
+  if (found !== undefined) return succeed(found);
+  return fail('unknown-certificate', `The load cell ${loadCell} has no certificate ${number}.`, {
+    where: 'number',
+    needed: filed.length === 0 ? 'none is filed yet' : `one of ${filed.map((each) => each.number).join(', ')}`,
+    given: number,
+  });
 }
 
 export function findCalibration(state: PlantState, number: string): Outcome<CalibrationRecord> {

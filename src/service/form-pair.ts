@@ -3,13 +3,14 @@
 import type { z } from 'zod';
 import type { pairBody } from '../contract/equipment.ts';
 import { daysBetween } from '../domain/dates/plant-day.ts';
+import type { Equipment } from '../domain/equipment/equipment.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { PairRecord, PlantState } from '../ledger/plant-state.ts';
 import { checkTagFree, findEquipment, findPair } from './find-record.ts';
 import { type Actor, performAction } from './perform-action.ts';
 import type { Plant, Retry } from './plant.ts';
 
-/** Forms a pair. Problems: `tag-taken`, `unknown-equipment`, `part-in-use`, `date-in-future`. */
+/** Forms a pair. Problems: `tag-taken`, `unknown-equipment`, `part-retired`, `part-in-use`, `date-in-future`. */
 export function formPair(
   plant: Plant,
   input: z.output<typeof pairBody>,
@@ -28,6 +29,8 @@ export function formPair(
       if (!gauge.ok) return gauge;
       const pump = input.pump === undefined ? null : findEquipment(state, 'pump', input.pump, 'pump');
       if (pump !== null && !pump.ok) return pump;
+      const inService = checkInService(state, [jack.value, gauge.value, ...(pump === null ? [] : [pump.value])]);
+      if (!inService.ok) return inService;
       const inUse = checkPartsFree(state, jack.value.tag, gauge.value.tag);
       if (!inUse.ok) return inUse;
       const formedOn = input.formedOn ?? plant.today();
@@ -50,6 +53,19 @@ export function formPair(
     },
     answer: (tag) => findPair(plant.state, tag),
   });
+}
+
+function checkInService(state: PlantState, parts: readonly Equipment[]): Outcome<void> {
+  for (const { kind, tag } of parts) {
+    const retired = state.retired.get(tag);
+    if (retired === undefined) continue;
+    return fail('part-retired', `The ${kind} ${tag} was taken out of use on ${retired.on}: ${retired.reason}`, {
+      where: kind,
+      needed: `a ${kind} in use`,
+      given: tag,
+    });
+  }
+  return succeed(undefined);
 }
 
 function checkPartsFree(state: PlantState, jack: string, gauge: string): Outcome<void> {

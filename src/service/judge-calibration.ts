@@ -14,7 +14,7 @@ import {
   type LoadCell,
 } from '../domain/equipment/equipment.ts';
 import { type Outcome, succeed } from '../domain/problem.ts';
-import type { CalibrationRecord, PlantState } from '../ledger/plant-state.ts';
+import { type CalibrationRecord, type PlantState, standingCertificate, standingPart } from '../ledger/plant-state.ts';
 import { reviewHash } from '../ledger/review-hash.ts';
 import { findEquipment, findPair } from './find-record.ts';
 import type { Plant } from './plant.ts';
@@ -94,13 +94,24 @@ export function judgeCurve(plant: Plant, record: CalibrationRecord): Outcome<Jud
   const { state } = plant;
   const parts = partsOf(state, { pair: record.pair, loadCell: record.loadCell, day: record.calibratedOn });
   if (!parts.ok) return parts;
-  const key = `curve ${record.runHash} ${state.rulesHash} ${parts.value.certificate?.number}`;
+  const key = `curve ${record.runHash} ${state.rulesHash} ${standingOfParts(state, parts.value)}`;
   return plant.once(key, () => {
     const fit = plant.fitOf(record);
     if (!fit.ok) return fit;
     const judged = judgeFit(record.sheet, fit.value, state.rules, calibrationParts(parts.value));
     return succeed({ fit: fit.value, judged, parts: parts.value });
   });
+}
+
+/** Names the entries that hold the parts and the certificate as they now are, so that a correction is judged anew. */
+function standingOfParts(state: PlantState, { jack, gauge, cell, certificate }: PairParts): string {
+  const entries = [jack, gauge, ...(cell === null ? [] : [cell])].map(({ tag }) =>
+    state.standing.get(standingPart(tag)),
+  );
+  if (certificate === null) return entries.join(' ');
+  const { loadCell, number, withdrawn } = certificate;
+  const filed = state.standing.get(standingCertificate(loadCell, number));
+  return [...entries, filed, withdrawn?.lastGood ?? '', number].join(' ');
 }
 
 /** Judges a recorded calibration as its reviewer sees it. Problems: those of the fit. */

@@ -71,7 +71,7 @@ export async function layOutSamplePlant(ports: PlantPorts, files: SampleFiles): 
   }
   const hash = await ports.passwords.hash(samplePassword);
   for (const { id } of file.people) {
-    const set = await ports.credentials.setPasswordHash(id, hash);
+    const set = await ports.credentials.change([{ change: 'set-password', person: id, hash }]);
     if (!set.ok) return set;
   }
   return succeed(undefined);

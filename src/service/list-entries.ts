@@ -4,6 +4,7 @@ import type { z } from 'zod';
 import type { entryLine } from '../contract/calibration.ts';
 import { writeQuantityInFull } from '../domain/units/write-quantity.ts';
 import type { AnyLedgerEntry } from '../ledger/entry.ts';
+import type { PlantState } from '../ledger/plant-state.ts';
 import type { Plant } from './plant.ts';
 
 export type EntryLine = z.infer<typeof entryLine>;
@@ -27,9 +28,12 @@ export async function readEntries(
   return entries;
 }
 
-export function entryLineOf(entry: AnyLedgerEntry): EntryLine {
+/** Answers an entry as a line, with the later entry that took its place, if the state knows of one. */
+export function entryLineOf(entry: AnyLedgerEntry, { corrected }: Pick<PlantState, 'corrected'>): EntryLine {
   const { seq, at, actor, kind, subject, hash } = entry;
-  return { seq, at, actor, kind, subject, hash, summary: summaryOf(entry) };
+  const act = corrected.get(seq);
+  const correctedBy = act === undefined ? null : { seq: act.seq, reason: act.reason };
+  return { seq, at, actor, kind, subject, hash, summary: summaryOf(entry), correctedBy };
 }
 
 function summaryOf(entry: AnyLedgerEntry): string {

@@ -1,6 +1,8 @@
 // What a pair stands on at a day: its calibration in force, the one before, its standing, and the basis of look-ups.
 
+import type { Curve } from '../domain/calibration/curve.ts';
 import type { CalibrationLevel } from '../domain/calibration/levels.ts';
+import { isSameCurve } from '../domain/calibration/same-curve.ts';
 import { type PlantDay, plantDayAt } from '../domain/dates/plant-day.ts';
 import { changeBetweenCalibrations } from '../domain/drift/between-calibrations.ts';
 import type { Certificate } from '../domain/equipment/equipment.ts';
@@ -112,11 +114,24 @@ function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: Pla
       parted: pair.parted !== undefined && pair.parted.on <= on,
       onHold: record.hold !== null,
       acceptance: judged?.value.judged.acceptance ?? [],
-      besides: [...warningsOfClock(plant, today), ...ofAnotherDay.value, ...firstUse],
+      besides: [
+        ...warningsOfClock(plant, today),
+        ...warningsOfApproval(latest, judged?.value.fit.curve),
+        ...ofAnotherDay.value,
+        ...firstUse,
+      ],
       step: readableStep(parts.value.gauge),
       rules,
     },
   });
+}
+
+/** A curve that fits otherwise than when it was approved, by another version or from another sheet, gives no number. */
+function warningsOfApproval(record: CalibrationRecord | undefined, curve: Curve | undefined): readonly Warning[] {
+  if (record?.approvedCurve === undefined || curve === undefined) return [];
+  if (isSameCurve(curve, record.approvedCurve)) return [];
+  const message = `The run sheet of ${record.number} gives another curve than the one ${record.decidedBy} approved; enter and approve it again.`;
+  return [warn('curve-not-as-approved', message)];
 }
 
 /** The largest difference between falling and rising series, in % of force, where the rules say readings are used falling. */

@@ -4,6 +4,7 @@ import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import { type Action, mayDo, rolesFor } from '../domain/rules/role.ts';
 import type { NewEntry } from '../ledger/entry.ts';
 import type { Person } from '../ledger/plant-state.ts';
+import type { CredentialChange } from '../storage/credential-store.ts';
 import type { Plant, Retry } from './plant.ts';
 
 /** Who acts: a person of the ledger, or the command line of the machine the ledger lies on. */
@@ -20,6 +21,8 @@ export interface ActionRequest<T> {
   readonly retry: Retry | null;
   /** Decides on the state as it is now; is asked again when another entry came first. */
   readonly decide: (at: string) => Outcome<readonly NewEntry[]>;
+  /** Changes of credentials in the same transaction. */
+  readonly besides?: readonly CredentialChange[];
   /** What to answer, from the state after the entries; `subject` is the subject of the first of them. */
   readonly answer: (subject: string) => Outcome<T>;
 }
@@ -50,7 +53,7 @@ export async function performAction<T>(plant: Plant, request: ActionRequest<T>):
     }
     const decided = request.decide(plant.clock());
     if (!decided.ok) return decided;
-    const appended = await plant.append(decided.value, request.retry);
+    const appended = await plant.append(decided.value, request.retry, request.besides);
     if (appended.ok) return request.answer(appended.value[0]?.subject ?? '');
     if (appended.problem.code !== 'ledger-conflict' || attempt >= mostTries) return appended;
   }

@@ -10,9 +10,10 @@ import type { CalibrationRecord, PlantState } from '../ledger/plant-state.ts';
 import { createReplay } from '../ledger/replay.ts';
 import { entryOfRow } from '../ledger/stored-row.ts';
 import { faultOfContent } from '../ledger/verify.ts';
-import type { CredentialStore } from '../storage/credential-store.ts';
+import type { CredentialChange, CredentialStore } from '../storage/credential-store.ts';
 import type { LedgerStore } from '../storage/ledger-store.ts';
 import type { StoredRows } from '../storage/stored-rows.ts';
+import type { HmacSha1 } from './one-time-password.ts';
 
 export interface PlantPorts {
   readonly ledger: LedgerStore;
@@ -21,6 +22,7 @@ export interface PlantPorts {
   /** The UTC instant, ISO 8601 with milliseconds and Z. */
   readonly clock: () => string;
   readonly sha256: Sha256;
+  readonly hmacSha1: HmacSha1;
   /** An unguessable token, URL-safe. */
   readonly randomToken: () => string;
   readonly passwords: Passwords;
@@ -44,8 +46,12 @@ export interface Plant extends PlantPorts {
   today(): PlantDay;
   /** Takes in what other processes appended. Problem: `ledger-broken` where an entry says what cannot be. */
   refresh(): Promise<Outcome<void>>;
-  /** Appends the entries of one action and takes them in. Problems: those of `LedgerStore.append`. */
-  append(entries: readonly NewEntry[], retry: Retry | null): Promise<Outcome<readonly AnyLedgerEntry[]>>;
+  /** Appends the entries of one action, with changes of credentials, and takes them in. Problems: those of `LedgerStore.append`. */
+  append(
+    entries: readonly NewEntry[],
+    retry: Retry | null,
+    besides?: readonly CredentialChange[],
+  ): Promise<Outcome<readonly AnyLedgerEntry[]>>;
   /** The subject of the entry an earlier try of the same action left; null when this is the first. */
   earlierTry(retry: Retry): Promise<Outcome<string | null>>;
   /** The curve of a calibration; fitted once. */
@@ -93,10 +99,12 @@ export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
   async function append(
     entries: readonly NewEntry[],
     retry: Retry | null,
+    besides: readonly CredentialChange[] = [],
   ): Promise<Outcome<readonly AnyLedgerEntry[]>> {
     const appended = await ports.ledger.append({
       entries,
       expectedSeq: state.head.seq,
+      ...(besides.length === 0 ? {} : { besides }),
       ...(retry === null
         ? {}
         : { idempotency: { ...keyOf(retry), answer: (sealed) => JSON.stringify(sealed[0]?.subject ?? null) } }),

@@ -23,6 +23,7 @@ export function calibrationLineOf(record: CalibrationRecord): CalibrationLine {
     decidedBy: record.decidedBy ?? null,
     decidedAt: record.decidedAt ?? null,
     decisionNote: record.decisionNote ?? null,
+    withdrawn: record.withdrawn ?? null,
   };
 }
 
@@ -42,6 +43,7 @@ export function showCalibration(plant: Plant, record: CalibrationRecord): Outcom
   const { cycles, ...sheet } = record.sheet;
   return succeed({
     ...calibrationLineOf(record),
+    asOf: plant.today(),
     sheet: { ...sheet, cycles: cycles.map((cycle) => ({ ...cycle, points: [...cycle.points] })) },
     degree: record.degree,
     degreeReason: record.degreeReason ?? null,

@@ -10,7 +10,7 @@ import { approvedCalibrations, latestChange } from './pair-basis.ts';
 import type { Plant } from './plant.ts';
 import { showCalibration } from './show-calibration.ts';
 
-/** Answers the page of a pair as of today. Problem: `unknown-pair`. */
+/** Answers the page of a pair as of the plant's day. Problem: `unknown-pair`. */
 export async function showPair(plant: Plant, tag: string): Promise<Outcome<PairPageAnswer>> {
   const found = findPair(plant.state, tag);
   if (!found.ok) return found;
@@ -34,6 +34,7 @@ export async function showPair(plant: Plant, tag: string): Promise<Outcome<PairP
   }
   const entries = await readEntries(plant, 0);
   return succeed({
+    asOf: on,
     line: pairLine(plant, record, on),
     formedOn: pair.formedOn,
     hose: pair.hose ?? null,
@@ -50,7 +51,7 @@ export async function showPair(plant: Plant, tag: string): Promise<Outcome<PairP
       .sort((a, b) => (a.calibratedOn < b.calibratedOn ? 1 : a.calibratedOn > b.calibratedOn ? -1 : 0)),
     entries: entries
       .filter((entry) => concernsPair(entry, pair.tag, record.calibrations))
-      .map(entryLineOf)
+      .map((entry) => entryLineOf(entry, plant.state))
       .reverse(),
   });
 }

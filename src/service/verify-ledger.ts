@@ -1,10 +1,34 @@
-// Verifying the ledger of an open plant with the independent reader.
+// Verifying the ledger of an open plant with the independent reader, and finding the entry a paper names.
 
-import type { Outcome } from '../domain/problem.ts';
-import { type VerifiedLedger, verifyLedger } from '../ledger/verify.ts';
-import type { PlantPorts } from './plant.ts';
+import { fail, type Outcome } from '../domain/problem.ts';
+import { compareHead, type HeldEntry, parseHead } from '../ledger/short-head.ts';
+import type { StoredRow } from '../ledger/stored-row.ts';
+import { faultOfContent, type VerifiedLedger, verifyLedger } from '../ledger/verify.ts';
+import type { Plant, PlantPorts } from './plant.ts';
 
 /** Reads every stored row and says whether the ledger is whole. Problem: `ledger-broken` naming the first bad entry. */
 export function verifyPlant(ports: Pick<PlantPorts, 'rows' | 'sha256'>): Promise<Outcome<VerifiedLedger>> {
   return verifyLedger(ports.rows.readStoredRows(0), ports.sha256);
+}
+
+/**
+ * Answers the entry that the head on a paper names, read as it is stored. Problems: `field-invalid` for what is no head,
+ * `head-not-found` with what the ledger has there, `ledger-broken` where that entry does not verify.
+ */
+export async function findHead(
+  plant: Pick<Plant, 'rows' | 'ledger' | 'sha256'>,
+  text: string,
+): Promise<Outcome<HeldEntry>> {
+  const named = parseHead(text);
+  if (!named.ok) return named;
+  const held = await storedRow(plant, named.value.seq);
+  const fault = held === null ? undefined : faultOfContent(held, plant.sha256);
+  if (fault !== undefined) return fail('ledger-broken', `Entry ${named.value.seq} does not verify: ${fault}.`);
+  const entry = held === null ? null : { seq: held.seq, at: held.at, hash: held.hash };
+  return compareHead(named.value, entry, await plant.ledger.head());
+}
+
+async function storedRow(plant: Pick<Plant, 'rows'>, seq: number): Promise<StoredRow | null> {
+  for await (const row of plant.rows.readStoredRows(seq - 1)) return row.seq === seq ? row : null;
+  return null;
 }

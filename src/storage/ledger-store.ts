@@ -3,6 +3,7 @@
 
 import type { Outcome } from '../domain/problem.ts';
 import type { AnyLedgerEntry, NewEntry } from '../ledger/entry.ts';
+import type { CredentialChange } from './credential-store.ts';
 
 export interface LedgerHead {
   readonly seq: number;
@@ -20,6 +21,8 @@ export interface AppendRequest {
   readonly entries: readonly NewEntry[];
   /** The head the caller decided on; another head is `ledger-conflict`, so that no decision rests on an old state. */
   readonly expectedSeq: number;
+  /** Changes of credentials in the same transaction; a retry under an answered key makes none. */
+  readonly besides?: readonly CredentialChange[];
   readonly idempotency?: IdempotencyKey & {
     /** What to answer a retry with, given the entries as appended; JSON. */
     readonly answer: (entries: readonly AnyLedgerEntry[]) => string;

@@ -8,6 +8,7 @@ import { buildApp } from '../../src/http/app.ts';
 import type { NewEntry } from '../../src/ledger/entry.ts';
 import { openPlant, type Plant } from '../../src/service/plant.ts';
 import { openMemoryStorage } from '../../src/storage/memory/open-storage.ts';
+import { hmacSha1 } from '../../src/storage/hmac-sha1.ts';
 import { sha256 } from '../../src/storage/sha256.ts';
 import { outcomeValue } from '../outcome-value.ts';
 import { type Benchmark, median } from './benchmark.ts';
@@ -72,6 +73,7 @@ async function loadedPlant(): Promise<Plant> {
       ...storage,
       clock: () => at,
       sha256,
+      hmacSha1,
       randomToken: () => randomBytes(24).toString('base64url'),
       passwords: { hash, verify: async (hashed, text) => hashed === (await hash(text)) },
     }),

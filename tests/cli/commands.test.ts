@@ -275,6 +275,39 @@ describe('jackledger import, export, verify', () => {
     expect(imported.output).toContain('0 refused');
   });
 
+  it('writes the head of what it exported, which verify finds again on paper', async () => {
+    const [out, ledger] = [join(folder, 'with-head'), join(folder, 'kept.ledger')];
+    const sheet = file(
+      'kept.json',
+      JSON.stringify({ format: 'jackledger-equipment/1', pumps: [{ tag: 'PU-1', serial: '7' }] }),
+    );
+    await run('import', sheet, '--ledger', ledger);
+    expect((await run('export', out, '--ledger', ledger)).exitCode).toBe(0);
+    const { seq, hash, shortHead } = JSON.parse(readFileSync(join(out, 'head.json'), 'utf8'));
+    const verified = await run('verify', ledger, '--json');
+    expect(verified.json()).toMatchObject({ verified: true, head: { seq, hash }, shortHead });
+
+    const found = await run('verify', ledger, '--head', shortHead.toUpperCase().replaceAll('-', ' '));
+    expect(found.exitCode).toBe(0);
+    expect(found.output).toMatch(new RegExp(`^entry ${seq} of .*Z is in this ledger$`, 'm'));
+    expect((await run('verify', ledger, '--head', `${seq} ${hash}`)).exitCode).toBe(0);
+
+    const cut = await run('verify', ledger, '--head', shortHead.replace(/^\d+/, '99'), '--json');
+    expect(cut.exitCode).toBe(2);
+    expect(cut.json()).toMatchObject({ problem: { code: 'head-not-found', given: shortHead } });
+    const other = await run(
+      'verify',
+      ledger,
+      '--head',
+      shortHead.replace(/.$/, (digit: string) => (digit === '0' ? '1' : '0')),
+    );
+    expect(other.exitCode).toBe(2);
+    expect(other.errors).toContain(shortHead);
+    const none = await run('verify', ledger, '--head', hash, '--json');
+    expect(none.exitCode).toBe(1);
+    expect(none.json()).toMatchObject({ problem: { code: 'field-invalid', where: '--head' } });
+  });
+
   it('names the fate of every file and stores nothing of a bad one', async () => {
     const ledger = join(folder, 'bad.ledger');
     const bare = file('bare.csv', line(145));

@@ -2,10 +2,13 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { lookupAnswer } from '../../src/contract/lookup.ts';
 import { problemAnswer } from '../../src/contract/problem.ts';
 import type { App } from '../../src/http/app.ts';
+import type { NewEntry } from '../../src/ledger/entry.ts';
 import { liftHold, placeHold } from '../../src/service/hold-pair.ts';
+import { judgeCalibration } from '../../src/service/judge-calibration.ts';
 import { partPair } from '../../src/service/part-pair.ts';
+import { recordRun } from '../../src/service/record-run.ts';
 import { outcomeValue } from '../outcome-value.ts';
-import { type PlantAtWork, people, plantAtWork } from '../plant-at-work.ts';
+import { type PlantAtWork, people, plantAtWork, runSheet } from '../plant-at-work.ts';
 import { signInAs, testApp } from './test-app.ts';
 
 let work: PlantAtWork;
@@ -201,6 +204,33 @@ describe('an overdue pair', () => {
     work.setDay('2026-06-01');
     const problem = await refusal('force=31%20kip');
     expect(problem).toMatchObject({ status: 503, code: 'clock-behind-ledger' });
+    expect(lookupAnswer.parse(problem.answer).readingToSet).toBeNull();
+  });
+
+  it('refuses a curve that is not the one that was approved', async () => {
+    const { plant } = work;
+    const sheet = runSheet({ calibratedOn: '2026-05-30' });
+    const by = { actor: people.technician, retry: null };
+    const record = outcomeValue(await recordRun(plant, { sheet, degree: 'auto' }, by));
+    const judged = outcomeValue(judgeCalibration(plant, record));
+    const { response, fit } = judged.fit.curve;
+    const body = {
+      reviewed: judged.reviewHash,
+      curve: { response, degree: fit.degree, coefficients: fit.coefficients.map((each) => each * (1 + 2e-9)) },
+      certificate: judged.parts.certificate,
+      rulesHash: plant.state.rulesHash,
+    };
+    const approval = {
+      at: plant.clock(),
+      actor: 'quinn',
+      kind: 'calibration-approved/2',
+      subject: record.number,
+      body,
+    };
+    outcomeValue(await plant.append([approval as NewEntry], null));
+    const problem = await refusal('force=31%20kip');
+    expect(problem).toMatchObject({ status: 409, code: 'curve-not-as-approved' });
+    expect(problem.detail).toContain('C-0002');
     expect(lookupAnswer.parse(problem.answer).readingToSet).toBeNull();
   });
 

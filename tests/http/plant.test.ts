@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import {
   dueAnswer,
+  heldEntryAnswer,
   ledgerAnswer,
   peopleAnswer,
   plantAnswer,
@@ -8,7 +9,9 @@ import {
   strandListAnswer,
   verificationAnswer,
 } from '../../src/contract/plant.ts';
+import { problemAnswer } from '../../src/contract/problem.ts';
 import type { App } from '../../src/http/app.ts';
+import { writeShortHead } from '../../src/ledger/short-head.ts';
 import { emptyPlantAtWork, type PlantAtWork, password, plantAtWork } from '../plant-at-work.ts';
 import { signInAs, testApp } from './test-app.ts';
 
@@ -24,6 +27,7 @@ describe('the plant', () => {
     const plant = plantAnswer.parse((await app.inject('/api/plant')).json());
     expect(plant).toMatchObject({ name: 'Test Plant', sample: false, opened: true, today: '2026-06-01' });
     expect(plant.head).toEqual(work.plant.state.head);
+    expect(plant.shortHead).toBe(writeShortHead(plant.head));
   });
 
   it('lists what falls due within so many days, and the same as CSV', async () => {
@@ -61,7 +65,31 @@ describe('the plant', () => {
     const middle = ledgerAnswer.parse((await app.inject('/api/ledger?after=3&limit=2')).json());
     expect(middle.entries.map(({ seq }) => seq)).toEqual([5, 4]);
     const verified = verificationAnswer.parse((await app.inject('/api/ledger/verification')).json());
-    expect(verified).toEqual({ verified: true, entries: page.total, head: work.plant.state.head });
+    const { head } = work.plant.state;
+    expect(verified).toEqual({ verified: true, entries: page.total, head, shortHead: writeShortHead(head) });
+  });
+
+  it('says whether it holds the entry that the head on a paper names', async () => {
+    const { head } = work.plant.state;
+    const at = work.plant.state.newestAt;
+    const onPaper = writeShortHead(head);
+    const found = await app.inject(`/api/ledger/heads/${onPaper}`);
+    expect(found.statusCode).toBe(200);
+    expect(heldEntryAnswer.parse(found.json())).toEqual({ ...head, at });
+    const typed = encodeURIComponent(onPaper.toUpperCase().replaceAll('-', ' '));
+    expect((await app.inject(`/api/ledger/heads/${typed}`)).json()).toEqual({ ...head, at });
+    expect((await app.inject(`/api/ledger/heads/${head.seq}-${head.hash}`)).statusCode).toBe(200);
+
+    const earlier = await app.inject(`/api/ledger/heads/${onPaper.replace(/^\d+/, '3')}`);
+    expect(problemAnswer.parse(earlier.json())).toMatchObject({
+      status: 404,
+      code: 'head-not-found',
+      where: 'entry 3',
+    });
+    const later = await app.inject(`/api/ledger/heads/${onPaper.replace(/^\d+/, '900')}`);
+    expect(problemAnswer.parse(later.json())).toMatchObject({ code: 'head-not-found', given: onPaper });
+    const none = await app.inject('/api/ledger/heads/4f3a');
+    expect(problemAnswer.parse(none.json())).toMatchObject({ status: 400, code: 'field-invalid', where: 'head' });
   });
 });
 

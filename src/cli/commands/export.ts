@@ -1,6 +1,7 @@
 // jackledger export: the whole plant as plain files in a folder.
 
 import { succeed } from '../../domain/problem.ts';
+import { writeShortHead } from '../../ledger/short-head.ts';
 import { exportPlant } from '../../service/export-plant.ts';
 import { type Command, readArguments, writeJson } from '../command.ts';
 import { exitCodes } from '../exit-code.ts';
@@ -25,8 +26,9 @@ export const exportCommand: Command = {
       const written = context.writeFiles(folder, files);
       if (!written.ok) return written;
       const { head } = plant.state;
-      if (values.json) writeJson(context, { folder, files: files.map((file) => file.path), head });
-      else context.write(`${files.length} files written to ${folder}; ledger head ${head.seq} ${head.hash}\n`);
+      if (values.json)
+        writeJson(context, { folder, files: files.map((file) => file.path), head, shortHead: writeShortHead(head) });
+      else context.write(`${files.length} files written to ${folder}; ledger head ${writeShortHead(head)}\n`);
       return succeed(exitCodes.done);
     } finally {
       await close();

@@ -1,16 +1,16 @@
 // jackledger import: registers and run sheets from plain files into the ledger, each with its fate in words.
 
 import { parsePlantDay } from '../../domain/dates/plant-day.ts';
-import { succeed } from '../../domain/problem.ts';
+import { fail, type Outcome, succeed } from '../../domain/problem.ts';
 import { type ImportFate, importText } from '../../service/import-file.ts';
 import { commandLineActor } from '../../service/perform-action.ts';
-import { type Command, readArguments, writeJson } from '../command.ts';
+import { type Command, type CommandContext, readArguments, writeJson } from '../command.ts';
 import { exitCodeOfProblem, exitCodes } from '../exit-code.ts';
 import { readFitOptions } from './fit.ts';
 
 const usage =
   'jackledger import PATH... [--pair TAG] [--on DATE] [--load-cell TAG] [--degree 1|2|3|auto --degree-reason TEXT] ' +
-  '[--ledger FILE] [--json]';
+  '[--ledger FILE] [--json], or jackledger import DIR --rebuild --ledger NEW';
 
 interface FileFate extends ImportFate {
   readonly file: string;
@@ -29,11 +29,13 @@ export const importCommand: Command = {
       degree: text,
       'degree-reason': text,
       ledger: text,
+      rebuild: { type: 'boolean' },
       json: { type: 'boolean' },
     } as const;
     const read = readArguments(usage, args, options, { least: 1, most: 10_000 });
     if (!read.ok) return read;
     const { values, positionals } = read.value;
+    if (values.rebuild) return rebuild(context, positionals, values);
     const fit = readFitOptions(values);
     if (!fit.ok) return fit;
     const day = values.on === undefined ? null : parsePlantDay(values.on, '--on');
@@ -68,6 +70,31 @@ export const importCommand: Command = {
     }
   },
 };
+
+/** A new ledger of an exported one, entry by entry, with the same head. */
+async function rebuild(
+  context: CommandContext,
+  folders: readonly string[],
+  values: { readonly ledger?: string | undefined; readonly json?: boolean | undefined },
+): Promise<Outcome<number>> {
+  const [folder = '', ...others] = folders;
+  const { ledger, json } = values;
+  if (ledger === undefined || others.length > 0) {
+    return fail('usage', 'A ledger is rebuilt from one exported folder into a new file.', {
+      needed: 'jackledger import DIR --rebuild --ledger NEW',
+      given: folders.join(' '),
+    });
+  }
+  const rebuilt = await context.rebuild(folder, ledger);
+  if (!rebuilt.ok) return rebuilt;
+  const head = rebuilt.value;
+  if (json) writeJson(context, { ledger, head });
+  else {
+    context.write(`${head.seq} entries rebuilt in ${ledger}; head ${head.seq} ${head.hash}\n`);
+    context.write('Passwords are in no export: each person needs a new one.\n');
+  }
+  return succeed(exitCodes.done);
+}
 
 function writeFates(fates: readonly FileFate[]): string {
   const words = { recorded: 'recorded', 'known-already': 'known', refused: 'REFUSED' } as const;

@@ -2,11 +2,16 @@
 
 import { fail, succeed } from '../../domain/problem.ts';
 import { listen } from '../../http/server.ts';
+import { fileNameOf } from '../../service/back-up.ts';
 import { hasAdministrator } from '../../service/open-new-plant.ts';
+import { scheduleBackups } from '../../service/schedule-backups.ts';
+import { backupOptions, readBackupOptions } from '../backup-options.ts';
 import { type Command, readArguments, writeJson } from '../command.ts';
 import { exitCodes } from '../exit-code.ts';
 
-const usage = 'jackledger serve [--ledger FILE] [--port 4180] [--host 127.0.0.1] [--json]';
+const usage =
+  'jackledger serve [--ledger FILE] [--port 4180] [--host 127.0.0.1] ' +
+  '[--backup-to FOLDER [--backup-every HOURS] [--backup-keep N]] [--json]';
 
 const defaultPort = 4180;
 
@@ -16,7 +21,7 @@ export const serveCommand: Command = {
   summary: 'Serve the pages; without a ledger, the sample plant.',
   async run(context, args) {
     const text = { type: 'string' } as const;
-    const options = { ledger: text, port: text, host: text, json: { type: 'boolean' } } as const;
+    const options = { ledger: text, port: text, host: text, ...backupOptions, json: { type: 'boolean' } } as const;
     const read = readArguments(usage, args, options, { least: 0, most: 0 });
     if (!read.ok) return read;
     const { ledger, port, json, host = '127.0.0.1' } = read.value.values;
@@ -27,9 +32,16 @@ export const serveCommand: Command = {
         given: port,
       });
     }
+    const schedule = readBackupOptions(read.value.values);
+    if (!schedule.ok) return schedule;
     const opened = await context.openPlant(ledger, 'create');
     if (!opened.ok) return opened;
-    const { plant, file, samplePassword, close } = opened.value;
+    const { plant, file, samplePassword, backups, holdForServer, close } = opened.value;
+    const held = holdForServer();
+    if (!held.ok) {
+      await close();
+      return held;
+    }
     const openingCode = hasAdministrator(plant) ? null : plant.randomToken().slice(0, 10).toUpperCase();
     const listening = await listen(plant, {
       webFolder: context.webFolder,
@@ -44,6 +56,8 @@ export const serveCommand: Command = {
       await close();
       return listening;
     }
+    // Before anything is said: who reads the address may stop the server at once.
+    const stopped = context.untilStopped();
     const address = listening.value.address.replace('127.0.0.1', 'localhost');
     const isSample = samplePassword !== null;
     if (json) writeJson(context, { address, ledger: file, sample: isSample, openingCode });
@@ -55,7 +69,14 @@ export const serveCommand: Command = {
         context.write(`This ledger is new. Open it at ${address}/open with the code ${openingCode}\n`);
       }
     }
-    await context.untilStopped();
+    const stopBackups =
+      schedule.value === null || file === null || backups === null
+        ? null
+        : scheduleBackups(plant, backups, { ...schedule.value, ledger: fileNameOf(file) }, (problem) =>
+            context.warn(`Backup: ${problem.message} [${problem.code}]\n`),
+          );
+    await stopped;
+    await stopBackups?.();
     await listening.value.close();
     await close();
     return succeed(exitCodes.done);

@@ -13,6 +13,7 @@ export const warningMeanings = {
   'above-gauge-span': ['refuse', 'The reading is above the full scale of the gauge.'],
   'above-stress-ceiling': ['refuse', 'The target is above the stress ceiling of the strand.'],
   'clock-behind-ledger': ['refuse', 'The clock of this machine stands before the newest entry of the ledger.'],
+  'curve-not-as-approved': ['refuse', 'The curve fitted from the run sheet is not the curve that was approved.'],
   overdue: ['stop', 'The calibration has expired.'],
   'reference-in-doubt': ['stop', 'The load cell had no valid certificate on the calibration day.'],
   'not-a-stressing-curve': ['stop', 'A machine pushed the jack in the calibration; friction then acts the other way.'],

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { approvalBody, calibrationAnswer, calibrationListAnswer, submissionBody } from '../../contract/calibration.ts';
 import { reasonBody } from '../../contract/equipment.ts';
 import { fitAnswer, fitBody } from '../../contract/fit.ts';
-import { readSheetBody } from '../../contract/plant.ts';
+import { asOfQuery, readSheetBody } from '../../contract/plant.ts';
 import { problemAnswer } from '../../contract/problem.ts';
 import { readRunSheet } from '../../contract/read-run-sheet.ts';
 import { readRunSheetBody, runSheetBody } from '../../contract/run-sheet-json.ts';
@@ -14,6 +14,7 @@ import { approveCalibration, rejectCalibration } from '../../service/decide-cali
 import { findCalibration } from '../../service/find-record.ts';
 import { fitContext, fitSheet } from '../../service/fit-sheet.ts';
 import type { Plant } from '../../service/plant.ts';
+import { plantAsOf } from '../../service/plant-as-of.ts';
 import { recordRun } from '../../service/record-run.ts';
 import { listCalibrations, showCalibration } from '../../service/show-calibration.ts';
 import type { App } from '../app.ts';
@@ -97,11 +98,19 @@ export function calibrationRoutes(app: App, plant: Plant): void {
 
   app.get(
     '/api/calibrations/:number',
-    { schema: { summary: 'One calibration', params, response: { 200: calibrationAnswer, ...failures } } },
+    {
+      schema: {
+        summary: 'One calibration',
+        params,
+        querystring: asOfQuery,
+        response: { 200: calibrationAnswer, ...failures },
+      },
+    },
     async (request, reply) => {
-      const refreshed = await plant.refresh();
-      if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
-      return sendOutcome(reply, shown(findCalibration(plant.state, request.params.number)));
+      const reader = await plantAsOf(plant, request.query.asOf);
+      if (!reader.ok) return sendProblem(reply, reader.problem);
+      const record = findCalibration(reader.value.state, request.params.number);
+      return sendOutcome(reply, record.ok ? showCalibration(reader.value, record.value) : record);
     },
   );
 

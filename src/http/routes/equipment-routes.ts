@@ -18,6 +18,7 @@ import {
   pumpBody,
   reasonBody,
 } from '../../contract/equipment.ts';
+import { asOfQuery, pairListAnswer } from '../../contract/plant.ts';
 import { problemAnswer } from '../../contract/problem.ts';
 import { type Outcome, succeed } from '../../domain/problem.ts';
 import type { PairRecord, Person } from '../../ledger/plant-state.ts';
@@ -25,9 +26,10 @@ import { fileCertificate } from '../../service/file-certificate.ts';
 import { formPair } from '../../service/form-pair.ts';
 import { liftHold, placeHold } from '../../service/hold-pair.ts';
 import { listEquipment } from '../../service/list-equipment.ts';
-import { pairLine } from '../../service/list-pairs.ts';
+import { listPairs, pairLine } from '../../service/list-pairs.ts';
 import { partPair } from '../../service/part-pair.ts';
 import type { Plant, Retry } from '../../service/plant.ts';
+import { plantAsOf } from '../../service/plant-as-of.ts';
 import { type EquipmentInput, registerEquipment } from '../../service/register-equipment.ts';
 import { showPair } from '../../service/show-pair.ts';
 import type { App } from '../app.ts';
@@ -130,12 +132,36 @@ export function equipmentRoutes(app: App, plant: Plant): void {
   }
 
   app.get(
-    '/api/pairs/:tag',
-    { schema: { summary: 'The page of one pair', params, response: { 200: pairPageAnswer, ...failures } } },
+    '/api/pairs',
+    {
+      schema: {
+        summary: 'Every pair and how it stands',
+        querystring: asOfQuery,
+        response: { 200: pairListAnswer, ...failures },
+      },
+    },
     async (request, reply) => {
-      const refreshed = await plant.refresh();
-      if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
-      return sendOutcome(reply, await showPair(plant, request.params.tag));
+      const reader = await plantAsOf(plant, request.query.asOf);
+      if (!reader.ok) return sendProblem(reply, reader.problem);
+      const asOf = reader.value.today();
+      return reply.send({ asOf, pairs: [...listPairs(reader.value, asOf)] });
+    },
+  );
+
+  app.get(
+    '/api/pairs/:tag',
+    {
+      schema: {
+        summary: 'The page of one pair',
+        params,
+        querystring: asOfQuery,
+        response: { 200: pairPageAnswer, ...failures },
+      },
+    },
+    async (request, reply) => {
+      const reader = await plantAsOf(plant, request.query.asOf);
+      if (!reader.ok) return sendProblem(reply, reader.problem);
+      return sendOutcome(reply, await showPair(reader.value, request.params.tag));
     },
   );
 }

@@ -2,23 +2,28 @@
 
 import { z } from 'zod';
 import {
+  asOfQuery,
   dueAnswer,
   dueQuery,
+  heldEntryAnswer,
   ledgerAnswer,
   plantAnswer,
   strandListAnswer,
   verificationAnswer,
 } from '../../contract/plant.ts';
 import { problemAnswer } from '../../contract/problem.ts';
-import { type Outcome, succeed } from '../../domain/problem.ts';
+import { fail, type Outcome, succeed } from '../../domain/problem.ts';
+import { writeShortHead } from '../../ledger/short-head.ts';
+import { lastBackupOf } from '../../service/back-up.ts';
 import { type DueFilter, listDue, readStanding, writeDueCsv } from '../../service/list-due.ts';
 import { entryLineOf, readEntries } from '../../service/list-entries.ts';
 import { listStrands } from '../../service/list-strands.ts';
 import { hasAdministrator } from '../../service/open-new-plant.ts';
 import type { Plant } from '../../service/plant.ts';
-import { verifyPlant } from '../../service/verify-ledger.ts';
+import { plantAsOf } from '../../service/plant-as-of.ts';
+import { findHead, verifyPlant } from '../../service/verify-ledger.ts';
 import type { App } from '../app.ts';
-import { sendProblem } from '../errors.ts';
+import { sendOutcome, sendProblem } from '../errors.ts';
 
 const failures = { '4xx': problemAnswer };
 
@@ -38,6 +43,8 @@ export function plantRoutes(app: App, plant: Plant): void {
         timeZone: state.plant?.timeZone ?? 'UTC',
         rules: state.rules,
         head: state.head,
+        lastBackup: lastBackupOf(plant),
+        shortHead: writeShortHead(state.head),
       });
     },
   );
@@ -46,10 +53,10 @@ export function plantRoutes(app: App, plant: Plant): void {
     '/api/due',
     { schema: { summary: 'What falls due', querystring: dueQuery, response: { 200: dueAnswer, ...failures } } },
     async (request, reply) => {
-      const refreshed = await plant.refresh();
-      if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
-      const filter = filterOf(plant, request.query);
-      return filter.ok ? reply.send(listDue(plant, filter.value)) : sendProblem(reply, filter.problem);
+      const reader = await plantAsOf(plant, request.query.asOf);
+      if (!reader.ok) return sendProblem(reply, reader.problem);
+      const filter = filterOf(reader.value, request.query);
+      return filter.ok ? reply.send(listDue(reader.value, filter.value)) : sendProblem(reply, filter.problem);
     },
   );
 
@@ -57,15 +64,15 @@ export function plantRoutes(app: App, plant: Plant): void {
     '/api/due.csv',
     { schema: { summary: 'What falls due, as CSV', querystring: dueQuery } },
     async (request, reply) => {
-      const refreshed = await plant.refresh();
-      if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
-      const filter = filterOf(plant, request.query);
+      const reader = await plantAsOf(plant, request.query.asOf);
+      if (!reader.ok) return sendProblem(reply, reader.problem);
+      const filter = filterOf(reader.value, request.query);
       if (!filter.ok) return sendProblem(reply, filter.problem);
       return reply
         .header('content-disposition', `attachment; filename="due-${filter.value.on}.csv"`)
         .type('text/csv; charset=utf-8')
         .serializer(String)
-        .send(writeDueCsv(listDue(plant, filter.value)));
+        .send(writeDueCsv(listDue(reader.value, filter.value)));
     },
   );
 
@@ -80,7 +87,7 @@ export function plantRoutes(app: App, plant: Plant): void {
     {
       schema: {
         summary: 'A page of entries, newest first: those after a number, or the last ones',
-        querystring: z.object({
+        querystring: asOfQuery.extend({
           after: z.coerce.number().int().min(0).optional(),
           limit: z.coerce.number().int().min(1).max(1000).default(200),
         }),
@@ -88,10 +95,14 @@ export function plantRoutes(app: App, plant: Plant): void {
       },
     },
     async (request, reply) => {
-      const { limit } = request.query;
-      const total = (await plant.ledger.head()).seq;
-      const entries = await readEntries(plant, request.query.after ?? Math.max(0, total - limit), limit);
-      return reply.send({ entries: entries.map(entryLineOf).reverse(), total });
+      const { after, limit, asOf } = request.query;
+      const reader = await plantAsOf(plant, asOf);
+      if (!reader.ok) return sendProblem(reply, reader.problem);
+      const { state, ledger, today } = reader.value;
+      const total = (await ledger.head()).seq;
+      const entries = await readEntries(reader.value, after ?? Math.max(0, total - limit), limit);
+      const lines = entries.map((entry) => entryLineOf(entry, state)).reverse();
+      return reply.send({ asOf: today(), entries: lines, total });
     },
   );
 
@@ -101,12 +112,29 @@ export function plantRoutes(app: App, plant: Plant): void {
     async (_request, reply) => {
       const verified = await verifyPlant(plant);
       if (!verified.ok) return sendProblem(reply, verified.problem);
-      return reply.send({ verified: true, entries: verified.value.entries, head: verified.value.head });
+      const { entries, head } = verified.value;
+      return reply.send({ verified: true, entries, head, shortHead: writeShortHead(head) });
     },
+  );
+
+  app.get(
+    '/api/ledger/heads/:head',
+    {
+      schema: {
+        summary: 'Whether the ledger holds the entry that the head on a paper names',
+        params: z.object({ head: z.string().max(120) }),
+        response: { 200: heldEntryAnswer, ...failures, '5xx': problemAnswer },
+      },
+    },
+    async (request, reply) => sendOutcome(reply, await findHead(plant, request.params.head)),
   );
 }
 
 function filterOf(plant: Plant, query: z.output<typeof dueQuery>): Outcome<DueFilter> {
+  if (query.asOf !== undefined && query.on !== undefined) {
+    const message = 'Ask for a day by what is known now (on) or by what was known then (asOf), not for both.';
+    return fail('usage', message, { where: 'asOf', given: query.asOf });
+  }
   const standing = query.standing === undefined ? null : readStanding(query.standing);
   if (standing !== null && !standing.ok) return standing;
   return succeed({

@@ -5,8 +5,10 @@ import type { AnyLedgerEntry } from '../../ledger/entry.ts';
 import { genesisHash, type Sha256 } from '../../ledger/hash-chain.ts';
 import { sealRows } from '../../ledger/seal-rows.ts';
 import { entryOfRow, type StoredRow } from '../../ledger/stored-row.ts';
+import { CredentialUsedError, credentialUsed } from '../credential-used.ts';
 import type { AppendRequest, LedgerHead, LedgerStore } from '../ledger-store.ts';
 import type { StoredRows } from '../stored-rows.ts';
+import type { MemoryCredentialStore } from './credential-store.ts';
 
 interface AnsweredRequest {
   readonly requestHash: string;
@@ -15,7 +17,11 @@ interface AnsweredRequest {
   readonly lastSeq: number;
 }
 
-export function openMemoryLedgerStore({ sha256 }: { readonly sha256: Sha256 }): LedgerStore & StoredRows {
+interface MemoryLedgerOptions extends Pick<MemoryCredentialStore, 'makeChanges'> {
+  readonly sha256: Sha256;
+}
+
+export function openMemoryLedgerStore({ sha256, makeChanges }: MemoryLedgerOptions): LedgerStore & StoredRows {
   const rows: StoredRow[] = [];
   const answeredRequests = new Map<string, AnsweredRequest>();
 
@@ -51,6 +57,7 @@ export function openMemoryLedgerStore({ sha256 }: { readonly sha256: Sha256 }): 
     }
     const entries = newRows.map(entryOfRow);
     const answer = idempotency?.answer(entries);
+    makeChanges(request.besides ?? []);
     rows.push(...newRows);
     if (idempotency !== undefined && answer !== undefined) {
       const { key, requestHash } = idempotency;
@@ -71,7 +78,12 @@ export function openMemoryLedgerStore({ sha256 }: { readonly sha256: Sha256 }): 
       return head();
     },
     async append(request) {
-      return append(request);
+      try {
+        return append(request);
+      } catch (error) {
+        if (error instanceof CredentialUsedError) return credentialUsed();
+        throw error;
+      }
     },
     async rememberedAnswer({ key, requestHash }) {
       const answered = answeredRequests.get(key);

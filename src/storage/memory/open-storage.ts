@@ -6,6 +6,7 @@ import { openMemoryCredentialStore } from './credential-store.ts';
 import { openMemoryLedgerStore } from './ledger-store.ts';
 
 export function openMemoryStorage(options: { readonly sha256: Sha256 }): Storage {
-  const ledger = openMemoryLedgerStore(options);
-  return { ledger, rows: ledger, credentials: openMemoryCredentialStore(), close: () => ledger.close() };
+  const credentials = openMemoryCredentialStore();
+  const ledger = openMemoryLedgerStore({ ...options, makeChanges: credentials.makeChanges });
+  return { ledger, rows: ledger, credentials, close: () => ledger.close() };
 }

@@ -7,8 +7,10 @@ import type { AnyLedgerEntry } from '../../ledger/entry.ts';
 import { genesisHash, type Sha256 } from '../../ledger/hash-chain.ts';
 import { sealRows } from '../../ledger/seal-rows.ts';
 import { entryOfRow, type StoredRow } from '../../ledger/stored-row.ts';
+import { CredentialUsedError, credentialUsed } from '../credential-used.ts';
 import type { AppendRequest, LedgerHead, LedgerStore } from '../ledger-store.ts';
 import type { StoredRows } from '../stored-rows.ts';
+import { credentialChanger } from './change-credentials.ts';
 import { sqliteProblem } from './sqlite-problem.ts';
 
 interface AnsweredRequest {
@@ -20,6 +22,10 @@ interface AnsweredRequest {
 
 /** Rows fetched at a time: a reader never holds the whole ledger, nor a transaction open between pages. */
 const pageSize = 500;
+
+/** How a row gets into the table, whoever brings it. */
+export const insertEntrySql = `INSERT INTO entry (seq, at, actor, kind, subject, body, previous_hash, hash)
+  VALUES (@seq, @at, @actor, @kind, @subject, @body, @previousHash, @hash)`;
 
 const columns = 'seq, at, actor, kind, subject, body, previous_hash AS previousHash, hash';
 
@@ -38,14 +44,14 @@ export function openSqliteLedgerStore(
     `SELECT request_hash AS requestHash, answer, first_seq AS firstSeq, last_seq AS lastSeq
      FROM answered_request WHERE key = ?`,
   );
-  const insertEntry = database.prepare<[StoredRow]>(
-    `INSERT INTO entry (seq, at, actor, kind, subject, body, previous_hash, hash)
-     VALUES (@seq, @at, @actor, @kind, @subject, @body, @previousHash, @hash)`,
-  );
+  const insertEntry = database.prepare<[StoredRow]>(insertEntrySql);
   const insertAnswered = database.prepare<[AnsweredRequest & { readonly key: string }]>(
     `INSERT INTO answered_request (key, request_hash, answer, first_seq, last_seq)
      VALUES (@key, @requestHash, @answer, @firstSeq, @lastSeq)`,
   );
+
+  // Prepared with the first change: the ledger of an older version is read before it has these tables.
+  let makeChanges: ReturnType<typeof credentialChanger> | undefined;
 
   const head = (): LedgerHead => readHead.get() ?? { seq: 0, hash: genesisHash };
 
@@ -77,6 +83,10 @@ export function openSqliteLedgerStore(
     const sealed = sealRows(request.entries, before, sha256);
     if (!sealed.ok) return sealed;
     for (const row of sealed.value) insertEntry.run(row);
+    if (request.besides !== undefined) {
+      makeChanges ??= credentialChanger(database);
+      makeChanges(request.besides);
+    }
     const entries = sealed.value.map(entryOfRow);
     if (idempotency !== undefined) {
       const { key, requestHash } = idempotency;
@@ -96,6 +106,7 @@ export function openSqliteLedgerStore(
       try {
         return append.immediate(request);
       } catch (error) {
+        if (error instanceof CredentialUsedError) return credentialUsed();
         return sqliteProblem(error, database.name);
       }
     },

@@ -6,7 +6,7 @@ import { dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { fail, type Outcome, succeed } from '../../domain/problem.ts';
 import { putInPlace, systemCode } from './put-in-place.ts';
-import { schema } from './schema.ts';
+import { schemas, schemaVersion } from './schema.ts';
 import { sqliteProblem } from './sqlite-problem.ts';
 
 /**
@@ -21,7 +21,7 @@ export function makeLedgerFile(path: string): Outcome<null> {
     const database = new Database(made);
     database.pragma('journal_mode = WAL');
     database.pragma('synchronous = FULL');
-    database.exec(`BEGIN; ${schema} COMMIT;`);
+    database.exec(`BEGIN; ${schemas[schemaVersion]} COMMIT;`);
     // Closing moves everything from the log into the file.
     database.close();
     chmodSync(made, 0o600);

@@ -6,14 +6,18 @@ import { resolve } from 'node:path';
 import Database from 'better-sqlite3';
 import { fail, type Outcome, succeed } from '../../domain/problem.ts';
 import { makeLedgerFile } from './make-ledger-file.ts';
-import { applicationId, schema, schemaVersion } from './schema.ts';
+import { isInReadOnlyFolder, openReadCopy } from './read-copy.ts';
+import { applicationId, schemas, schemaVersion, stepToVersion2, version2OverVersion1 } from './schema.ts';
 import { sqliteProblem } from './sqlite-problem.ts';
 
-/** `create`: open the file, or make it where there is none. `existing`: it must be there. `read-only`: and nothing is written. */
-export type OpenMode = 'create' | 'existing' | 'read-only';
+/**
+ * `create`: open the file, or make it where there is none. `existing`: it must be there. `alone`: and nobody else has it
+ * open. `read-only`: nothing is written.
+ */
+export type OpenMode = 'create' | 'existing' | 'alone' | 'read-only';
 
 /** How long a writer waits for another process before the problem `ledger-locked`. House rule: shorter than a person's patience. */
-const busyTimeoutMilliseconds = 2000;
+export const busyTimeoutMilliseconds = 2000;
 
 /** Every setting the ledger relies on, with what SQLite says when it is in force. Source: sqlite.org/pragma.html. */
 const settings = [
@@ -31,6 +35,7 @@ const settings = [
 
 /**
  * Answers an open connection to a ledger file with every setting in force. A file that is not ours is left untouched.
+ * Where its folder may not be written to, it is a copy in memory that can only be read, whatever the mode but `alone`.
  * Problems: `file-not-found`, `ledger-not-readable` (not a ledger, a newer one, a setting refused), `ledger-write-failed`, `ledger-locked`.
  */
 export function openDatabase(file: string, { mode }: { readonly mode: OpenMode }): Outcome<Database.Database> {
@@ -39,11 +44,19 @@ export function openDatabase(file: string, { mode }: { readonly mode: OpenMode }
   if (!place.ok) return place;
   let database: Database.Database | undefined;
   try {
+    if (mode !== 'alone' && isInReadOnlyFolder(path)) {
+      database = openReadCopy(path);
+      const copied = makeReady(database, path, 'copy');
+      if (!copied.ok) database.close();
+      return copied;
+    }
     database = new Database(path, {
       fileMustExist: true,
       readonly: mode === 'read-only',
       timeout: busyTimeoutMilliseconds,
     });
+    // Before anything is read: a log opened for several processes stays open for several.
+    if (mode === 'alone') database.pragma('locking_mode = EXCLUSIVE');
     const ready = makeReady(database, path, mode);
     if (!ready.ok) database.close();
     return ready;
@@ -68,10 +81,11 @@ function findFile(path: string, mode: OpenMode): Outcome<null> {
     : fail('file-not-found', `There is no file ${path}.`, { given: path });
 }
 
-function makeReady(database: Database.Database, path: string, mode: OpenMode): Outcome<Database.Database> {
+function makeReady(database: Database.Database, path: string, mode: OpenMode | 'copy'): Outcome<Database.Database> {
   const ours = checkOurs(database, path);
   if (!ours.ok) return ours;
   for (const { name, value, inForce } of settings) {
+    if (mode === 'copy' && name === 'journal_mode') continue;
     if (!(mode === 'read-only' && name === 'journal_mode')) database.pragma(`${name} = ${value}`);
     const found: unknown = database.pragma(name, { simple: true });
     if (found !== inForce) {
@@ -82,29 +96,51 @@ function makeReady(database: Database.Database, path: string, mode: OpenMode): O
     }
   }
   // Who only reads relies on no trigger; a file without them can still be verified, which names what was changed.
-  const complete = mode === 'read-only' ? succeed(null) : checkSchema(database, path);
-  return complete.ok ? succeed(database) : complete;
+  if (mode === 'read-only' || mode === 'copy') {
+    if (ours.value === 1) layVersion2Over(database);
+    return succeed(database);
+  }
+  const complete = checkSchema(database, path, ours.value);
+  if (!complete.ok) return complete;
+  // Who takes a file to exchange it for another leaves it as it is.
+  if (ours.value === 1 && mode !== 'alone') stepUp(database);
+  return succeed(database);
 }
 
-function checkOurs(database: Database.Database, path: string): Outcome<null> {
+/** Brings a file of version 1 to version 2 in one transaction, unless another process was first. */
+function stepUp(database: Database.Database): void {
+  database
+    .transaction(() => {
+      if (database.pragma('user_version', { simple: true }) === 1) database.exec(stepToVersion2);
+    })
+    .immediate();
+}
+
+/** Gives a connection that only reads empty tables where a file of version 1 has none; they cannot be written to either. */
+function layVersion2Over(database: Database.Database): void {
+  database.exec(version2OverVersion1);
+  database.pragma('query_only = ON');
+}
+
+function checkOurs(database: Database.Database, path: string): Outcome<keyof typeof schemas> {
   if (database.pragma('application_id', { simple: true }) !== applicationId) {
     return fail('ledger-not-readable', `${path} is not a Jackledger ledger.`, { given: path });
   }
   const version: unknown = database.pragma('user_version', { simple: true });
-  if (version !== schemaVersion) {
+  if (version !== 1 && version !== schemaVersion) {
     return fail(
       'ledger-not-readable',
-      `${path} has version ${String(version)} of the ledger file; this program reads version ${schemaVersion}.`,
+      `${path} has version ${String(version)} of the ledger file; this program reads versions 1 to ${schemaVersion}.`,
       { given: String(version), needed: String(schemaVersion) },
     );
   }
-  return succeed(null);
+  return succeed(version);
 }
 
 /** A missing or changed trigger would let entries be altered unseen, so nothing is written to such a file. */
-function checkSchema(database: Database.Database, path: string): Outcome<null> {
+function checkSchema(database: Database.Database, path: string, version: keyof typeof schemas): Outcome<null> {
   const sound = new Database(':memory:');
-  sound.exec(schema);
+  sound.exec(schemas[version]);
   const expected = schemaObjects(sound);
   sound.close();
   const found = schemaObjects(database);

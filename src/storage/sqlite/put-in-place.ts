@@ -4,16 +4,18 @@ import { constants, copyFileSync, linkSync } from 'node:fs';
 
 /**
  * A link appears whole or not at all and never replaces a file; a disk that knows no links gets an exclusive copy.
- * Where another process was first, its file stays.
+ * Answers false where another process was first: its file stays.
  */
-export function putInPlace(made: string, path: string): void {
+export function putInPlace(made: string, path: string): boolean {
   try {
     linkSync(made, path);
+    return true;
   } catch (error) {
     const code = systemCode(error);
-    if (code === 'EEXIST') return;
+    if (code === 'EEXIST') return false;
     if (code !== 'EPERM' && code !== 'ENOTSUP' && code !== 'ENOSYS') throw error;
     copyFileSync(made, path, constants.COPYFILE_EXCL);
+    return true;
   }
 }
 

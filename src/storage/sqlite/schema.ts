@@ -4,12 +4,13 @@
 /** "JKLG": marks a file as ours in the header every SQLite file has. */
 export const applicationId = 0x4a4b4c47;
 
-export const schemaVersion = 1;
+export const schemaVersion = 2;
 
 /** What the trigger against approving one's own run says; append turns it into the problem of the same code. */
 export const approverIsEntererMessage = 'approver-is-enterer';
 
-export const schema = `
+/** As released in version 1; never edited. */
+const schemaOfVersion1 = `
 CREATE TABLE entry (
   seq INTEGER PRIMARY KEY CHECK (seq > 0),
   at TEXT NOT NULL,
@@ -70,5 +71,49 @@ CREATE TABLE session (
 ) STRICT, WITHOUT ROWID;
 
 PRAGMA application_id = ${applicationId};
-PRAGMA user_version = ${schemaVersion};
+PRAGMA user_version = 1;
 `;
+
+/** Since version 1: the last use of a session, invitations, second factors, device passes. */
+const tablesOfVersion2 = `
+CREATE TABLE session (
+  token_hash TEXT PRIMARY KEY,
+  person TEXT NOT NULL,
+  created_at TEXT NOT NULL,
+  expires_at TEXT NOT NULL,
+  last_used_at TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE invitation (
+  person TEXT PRIMARY KEY,
+  code_hash TEXT NOT NULL,
+  expires_at TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE second_factor (
+  person TEXT PRIMARY KEY,
+  secret TEXT NOT NULL,
+  confirmed_at TEXT,
+  last_step INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE device_pass (
+  device TEXT PRIMARY KEY,
+  code_hash TEXT,
+  code_expires_at TEXT NOT NULL,
+  token_hash TEXT UNIQUE
+) STRICT, WITHOUT ROWID;
+`;
+
+/** From version 1 to 2. Nobody knows when its sessions were last used, so whoever was signed in signs in again. */
+export const stepToVersion2 = `
+DROP TABLE session;
+${tablesOfVersion2}
+PRAGMA user_version = 2;
+`;
+
+/** The tables of version 2 laid over a file of version 1 that may only be read. */
+export const version2OverVersion1 = tablesOfVersion2.replaceAll('CREATE TABLE', 'CREATE TEMP TABLE');
+
+/** Everything of a new ledger file of a version. */
+export const schemas = { 1: schemaOfVersion1, 2: `${schemaOfVersion1}${stepToVersion2}` } as const;

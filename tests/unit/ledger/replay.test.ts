@@ -34,10 +34,17 @@ describe('emptyPlant', () => {
       rulesHash: null,
       rulesSet: null,
       people: new Map(),
+      devices: new Map(),
       equipment: new Map(),
+      retired: new Map(),
+      laboratories: new Map(),
+      standards: new Map(),
       certificates: new Map(),
       pairs: new Map(),
       calibrations: new Map(),
+      corrected: new Map(),
+      standing: new Map(),
+      lastBackup: null,
     });
   });
 });

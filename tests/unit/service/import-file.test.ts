@@ -230,7 +230,7 @@ describe('exporting a plant and importing it into an empty one', () => {
     await setUp();
     const { head } = plant.state;
     for (const { path, text } of await exportPlant(plant)) {
-      if (!path.endsWith('.json')) continue;
+      if (!path.endsWith('.json') || path === 'head.json') continue;
       expect(await fatesOf(plant, text), path).not.toContain('recorded');
       expect(await fatesOf(plant, text), path).not.toContain('refused');
     }

@@ -13,25 +13,32 @@ export type CertificateOnDay =
 
 /** Of several that cover the day the one calibrated last counts; of those that do not, the nearest is named. */
 export function certificateOnDay(certificates: readonly FiledCertificate[], day: string): CertificateOnDay {
-  const byDay = [...certificates].sort((one, other) => one.calibratedOn.localeCompare(other.calibratedOn));
+  const byDay = certificates
+    .filter((each) => endOf(each) !== undefined)
+    .sort((one, other) => one.calibratedOn.localeCompare(other.calibratedOn));
   const certificate = byDay.findLast((candidate) => isCertificateValid(domainCertificate(candidate), day));
   if (certificate !== undefined) return { kind: 'valid', certificate };
-  const before = byDay
-    .filter(({ validUntil }) => validUntil < day)
-    .sort((one, other) => one.validUntil.localeCompare(other.validUntil));
-  const latest = before.at(-1);
-  if (latest !== undefined) return { kind: 'ended', until: latest.validUntil };
+  const ends = byDay.flatMap((each) => endOf(each) ?? []).filter((end) => end < day);
+  const until = ends.sort().at(-1);
+  if (until !== undefined) return { kind: 'ended', until };
   const next = byDay[0];
   return next === undefined ? { kind: 'none-filed' } : { kind: 'starts-later', from: next.calibratedOn };
+}
+
+/** The last day it can be relied on; none where it was withdrawn altogether. */
+function endOf({ validUntil, withdrawn }: FiledCertificate): string | undefined {
+  return withdrawn === undefined ? validUntil : withdrawn.lastGood;
 }
 
 type DomainCertificate = Parameters<typeof isCertificateValid>[0];
 
 /** The domain leaves out what is not known; an answer may hold it as undefined. */
 export function domainCertificate(certificate: FiledCertificate): DomainCertificate {
-  const { accreditation, standard, ...rest } = certificate;
+  const { accreditation, standard, withdrawn, ...rest } = certificate;
+  const lastGood = withdrawn?.lastGood === undefined ? {} : { lastGood: withdrawn.lastGood };
   return {
     ...rest,
+    ...(withdrawn === undefined ? {} : { withdrawn: { reason: withdrawn.reason, ...lastGood } }),
     ...(accreditation === undefined ? {} : { accreditation }),
     ...(standard === undefined ? {} : { standard }),
   };

@@ -17,6 +17,7 @@ const whatToDo = {
   'not-calibrated': 'Use another pair that is ready, or have this one calibrated.',
   'pair-parted': 'Use another pair that is ready. These two have to be calibrated together again.',
   'on-hold': 'Use another pair. Quality lifts the hold once its cause is settled.',
+  'curve-not-as-approved': 'Use another pair that is ready. Quality has to enter and approve this calibration again.',
   'outside-calibrated-range':
     'Check the strand and the force. If they are right, use a pair that is calibrated this far.',
   'above-jack-rating': 'Check the strand and the force. If they are right, use a larger jack.',

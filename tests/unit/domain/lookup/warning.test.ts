@@ -72,6 +72,11 @@ const cases: Readonly<Record<WarningCode, readonly [WarningWeight, LookupResult[
     'refused',
     () => ask({ besides: [warn('clock-behind-ledger', 'Today is before the newest entry.')] }),
   ],
+  'curve-not-as-approved': [
+    'refuse',
+    'refused',
+    () => ask({ besides: [warn('curve-not-as-approved', 'The curve is not the one that was approved.')] }),
+  ],
   'not-a-stressing-curve': ['stop', 'withheld', () => ask({ acceptance: [{ ...judged('fail'), rule: 'loading' }] })],
   'ceiling-not-checked': ['note', 'given', () => ask({}, targetOf(31))],
   'of-another-day': ['caution', 'given', () => ask({ besides: [warn('of-another-day', 'As of another day.')] })],

@@ -3,13 +3,25 @@ import { type Action, actions, mayDo, type Role, roles, rolesFor } from '../../.
 
 const allowed: Readonly<Record<Role, readonly Action[]>> = {
   crew: ['look-up', 'release-reading', 'place-hold'],
-  technician: ['look-up', 'release-reading', 'register-equipment', 'record-run', 'place-hold'],
+  technician: [
+    'look-up',
+    'release-reading',
+    'register-equipment',
+    'amend-equipment',
+    'retire-equipment',
+    'record-run',
+    'place-hold',
+  ],
   quality: [
     'look-up',
     'release-reading',
     'register-equipment',
+    'amend-equipment',
+    'retire-equipment',
     'record-run',
     'decide-calibration',
+    'withdraw-certificate',
+    'withdraw-calibration',
     'place-hold',
     'lift-hold',
     'set-rules',
