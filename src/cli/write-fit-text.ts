@@ -5,7 +5,7 @@ import type { RunSheet } from '../domain/calibration/run-sheet.ts';
 import { fixed, significant, writeTable } from './write-table.ts';
 
 /** What the report names of the sheet beside its figures. */
-export interface SheetIdentity extends Pick<RunSheet, 'cycles' | 'calibratedOn'> {
+export interface SheetIdentity extends Pick<RunSheet, 'cycles' | 'calibratedOn' | 'loading' | 'temperatureCelsius'> {
   readonly file: string;
 }
 
@@ -42,8 +42,28 @@ const verdictWords: Readonly<Record<FitAnswer['verdict'], string>> = {
   'not-judged': 'not judged',
 };
 
-function writeHead({ verdict, rules, parts, residuals }: FitAnswer, sheet: SheetIdentity): string {
-  const { pair, jack, pistonArea, gauge, step, loadCell, certificate, traceableTo } = parts;
+/** The verdict with what it does not cover: rules that could not be judged, and errors of the sheet itself. */
+function writeVerdict({ verdict, acceptance, checks }: FitAnswer): string {
+  const open = acceptance
+    .filter((result) => result.verdict === 'not-judged')
+    .map(({ rule }) => rule.replaceAll('-', ' '));
+  const errors = checks.filter(({ weight }) => weight === 'error').length;
+  return [
+    verdictWords[verdict],
+    ...(open.length === 0 ? [] : [`as far as it is judged; not judged: ${open.join(', ')}`]),
+    ...(errors === 0
+      ? []
+      : [`\nNot to be signed before ${count(errors, 'error')} below ${errors === 1 ? 'is' : 'are'} looked into`]),
+  ]
+    .join(', ')
+    .replace(', \n', '\n');
+}
+
+function writeHead(answer: FitAnswer, sheet: SheetIdentity): string {
+  const { rules, parts, residuals } = answer;
+  const { pair, jack, pistonArea, gauge, step, loadCell, cellCapacity, certificate, traceableTo } = parts;
+  const { certificateUncertainty } = parts;
+  const capacity = cellCapacity === null ? '' : `, capacity ${cellCapacity.value} ${cellCapacity.unit}`;
   const known = (label: string, text: string | null): readonly string[] =>
     text === null ? [] : [`${label.padEnd(15)}${text}`];
   const area = pistonArea === null ? '' : `, nominal piston area ${pistonArea.value} ${pistonArea.unit}`;
@@ -52,10 +72,10 @@ function writeHead({ verdict, rules, parts, residuals }: FitAnswer, sheet: Sheet
     loadCell === null
       ? 'not known: its uncertainty is not in the figures below'
       : certificate === null
-        ? `${loadCell}, no certificate valid on the day`
-        : `${loadCell}, certificate ${certificate}, traceable to ${traceableTo}`;
+        ? `${loadCell}${capacity}, ${sheet.calibratedOn === undefined ? 'its certificate is not known without the day' : 'no certificate valid on the day'}`
+        : `${loadCell}${capacity}, certificate ${certificate}, traceable to ${traceableTo}`;
   return [
-    `Verdict: ${verdictWords[verdict]}`,
+    `Verdict: ${writeVerdict(answer)}`,
     '',
     ...known(
       'Run sheet',
@@ -70,8 +90,17 @@ function writeHead({ verdict, rules, parts, residuals }: FitAnswer, sheet: Sheet
       gauge === null ? `not known; readings written to steps of ${stepSize}` : `${gauge}, smallest step ${stepSize}`,
     ),
     ...known('Load cell', cell),
+    ...known('Certificate', certificateUncertainty === null ? null : writeCertificate(certificateUncertainty)),
+    ...known('Set-up', sheet.loading === undefined ? null : setUpWords[sheet.loading]),
+    ...known('Temperature', sheet.temperatureCelsius === undefined ? null : `${sheet.temperatureCelsius} C`),
     '',
   ].join('\n');
+}
+
+const setUpWords = { active: 'the jack pushed the load cell', passive: 'a machine pushed the jack' } as const;
+
+function writeCertificate({ expandedPercent, k }: NonNullable<FitAnswer['parts']['certificateUncertainty']>): string {
+  return `U = ${expandedPercent} % of force, k = ${k}`;
 }
 
 function writeAcceptance({ acceptance }: FitAnswer): string {
@@ -107,7 +136,7 @@ function writeCurve({ curve, units }: FitAnswer): string {
   const { forceRange, readingRange, lackOfFit } = curve;
   const fit =
     lackOfFit === null
-      ? 'Lack of fit is not tested: no level was met twice, or the cycles agree exactly.'
+      ? 'Lack of fit is not tested: that needs levels met again at the very same setting, more levels than coefficients, and cycles that do not agree exactly.'
       : `Lack of fit F = ${significant(lackOfFit.fStatistic, 4)} with ${lackOfFit.numeratorDegrees} and ${lackOfFit.denominatorDegrees} degrees of freedom, p = ${lackOfFit.pValue.toPrecision(2)}: ${
           lackOfFit.pValue < 0.05
             ? 'the level means miss the curve by more than the cycles scatter.'
@@ -207,7 +236,7 @@ function writeErrors({ levels, units, curve, zeros, zeroErrorPercent, machineCla
     'Errors after ISO 7500-1, in % of force: accuracy q, repeatability b, reversibility v, resolution a',
     table.trimEnd(),
     zero,
-    ranges.length === 0 ? 'No class is held at the highest level.' : `Held: ${ranges.join('; ')}.`,
+    ranges.length === 0 ? 'No class is held over more than the highest level.' : `Held: ${ranges.join('; ')}.`,
     ...(notJudged.length === 0 ? [] : [`Not measured at every level, and not judged there: ${notJudged.join(', ')}.`]),
     '',
   ].join('\n');
@@ -239,7 +268,36 @@ function writeUncertainty({ levels, units }: FitAnswer): string {
       significant((100 * budget.expanded) / budget.force, 2),
     ]),
   );
-  return `Uncertainty of the force when the gauge is set once to a level, 95 %, U = k u; all u in ${units.force}\n${table}`;
+  const where =
+    "The force is the curve's at the mean reading of the level. Drift since the calibration day is not in it; a look-up adds it.";
+  return `Uncertainty of the force when the gauge is set once to a level, on the calibration day, 95 %, U = k u; all u in ${units.force}\n${where}\n${table}${writeBudget(levels.at(-1), units.force)}`;
+}
+
+/** The columns of the GUM for one level: what the row above is made of. */
+function writeBudget(level: FitAnswer['levels'][number] | undefined, unit: string): string {
+  if (level === undefined) return '';
+  const { contributions, force } = level.budget;
+  const table = writeTable(
+    [
+      left('from'),
+      left('type'),
+      right('value'),
+      right('divisor'),
+      right(`${unit} per unit`),
+      right(`u, ${unit}`),
+      right('degrees'),
+    ],
+    contributions.map((each) => [
+      each.source.replaceAll('-', ' '),
+      `${each.type}, ${each.distribution}`,
+      `${significant(each.value, 3)} ${each.valueUnit}`,
+      significant(each.divisor, 4),
+      significant(each.sensitivity, 4),
+      significant(each.standardUncertainty, 2),
+      each.degreesOfFreedom === null ? 'infinite' : String(each.degreesOfFreedom),
+    ]),
+  );
+  return `\nAt ${plain(force)} ${unit}:\n${table}`;
 }
 
 function writeResiduals({ residuals, units, curve }: FitAnswer): string {

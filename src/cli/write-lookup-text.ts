@@ -63,10 +63,11 @@ function writeSigned(value: number): string {
   return `${value > 0 ? '+' : ''}${significant(value, 2)}`;
 }
 
-function writeSureness({ forceInterval, uncertainty }: LookupAnswer): readonly string[] {
+function writeSureness({ forceInterval, settingInterval, uncertainty }: LookupAnswer): readonly string[] {
   const lines: string[] = [];
-  if (forceInterval !== null) {
-    const { level, low, high, unit } = forceInterval;
+  const interval = settingInterval ?? forceInterval;
+  if (interval !== null) {
+    const { level, low, high, unit } = interval;
     const range = `${significant(low, 6)} to ${significant(high, 6)} ${unit}`;
     lines.push(line('Force interval', `${range} (${level * 100} %, one setting, scatter of the calibration)`));
   }

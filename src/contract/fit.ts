@@ -118,7 +118,10 @@ export const levelAnswer = z.object({
     .describe('After ISO 7500-1'),
   errorUncertaintyPercent: z.number().describe('Expanded uncertainty of the accuracy error'),
   errorCoverageFactor: z.number(),
-  budget: uncertaintyBudgetAnswer.describe('Of the force when the gauge is set once to this level'),
+  errorBudget: uncertaintyBudgetAnswer.describe('Of the accuracy error: the mean of the points of the level'),
+  budget: uncertaintyBudgetAnswer.describe(
+    'Of the force when the gauge is set once to this level, on the calibration day',
+  ),
 });
 
 export const fitAnswer = z.object({
@@ -132,7 +135,12 @@ export const fitAnswer = z.object({
       gauge: z.string().nullable(),
       step: quantityAnswer.describe('The smallest step of the gauge; without a gauge that of the readings'),
       loadCell: z.string().nullable(),
+      cellCapacity: quantityAnswer.nullable(),
       certificate: z.string().nullable(),
+      certificateUncertainty: z
+        .object({ expandedPercent: z.number().describe('Of force'), k: z.number() })
+        .nullable()
+        .describe('As the laboratory stated it'),
       traceableTo: z.string().nullable(),
     })
     .describe('What the sheet was judged with, as far as it is known'),

@@ -64,6 +64,13 @@ export const calibrationInForceAnswer = z.object({
   laboratory: z.string().nullable(),
 });
 
+const forceIntervalAnswer = z.object({
+  level: z.number(),
+  low: z.number(),
+  high: z.number(),
+  unit: z.string(),
+});
+
 export const lookupAnswer = z.object({
   outcome: lookupOutcome,
   force: quantityAnswer.nullable(),
@@ -74,15 +81,8 @@ export const lookupAnswer = z.object({
     .object({ value: z.number(), unit: z.string(), percent: z.number().describe('Of the target') })
     .nullable()
     .describe('Force at the reading to set minus the target'),
-  forceInterval: z
-    .object({
-      level: z.number(),
-      low: z.number(),
-      high: z.number(),
-      unit: z.string(),
-    })
-    .nullable()
-    .describe('Of one future setting, at the unrounded reading'),
+  forceInterval: forceIntervalAnswer.nullable().describe('Of one future setting, at the unrounded reading'),
+  settingInterval: forceIntervalAnswer.nullable().describe('Of one future setting, at the reading to set'),
   uncertainty: uncertaintyBudgetAnswer
     .nullable()
     .describe('Of the force at the reading to set; of a force behind a reading, at that reading'),

@@ -2,6 +2,7 @@
 
 import type { FitAnswer } from '../contract/fit.ts';
 import { type EntryCheck, entryChecks } from '../domain/calibration/entry-checks.ts';
+import type { UnknownName } from '../domain/calibration/equipment-checks.ts';
 import { type CalibrationFit, fitCalibration } from '../domain/calibration/fit-calibration.ts';
 import { type CalibrationParts, type JudgedFit, judgeFit } from '../domain/calibration/judge-fit.ts';
 import type { RunSheet, SetQuantity } from '../domain/calibration/run-sheet.ts';
@@ -9,26 +10,34 @@ import type { PlantDay } from '../domain/dates/plant-day.ts';
 import { type Outcome, succeed } from '../domain/problem.ts';
 import type { Degree } from '../domain/regression/fit-polynomial.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
-import { partsOfSheet } from './judge-calibration.ts';
+import { partsOfSheet, unknownNames } from './judge-calibration.ts';
 import type { Plant } from './plant.ts';
 
 export interface FitContext {
   readonly rules: RuleProfile;
   /** The parts the sheet was made with, as far as they are known. */
   readonly parts: CalibrationParts;
+  /** Names in the sheet that the plant does not know. */
+  readonly unknown: readonly UnknownName[];
   readonly today: PlantDay;
 }
 
 /** What a sheet is judged by in a plant: the rules in force, and the parts of the pair it names where the plant has it. */
 export function fitContext(plant: Plant, sheet: RunSheet): FitContext {
-  return { rules: plant.state.rules, parts: partsOfSheet(plant.state, sheet), today: plant.today() };
+  const { state } = plant;
+  return {
+    rules: state.rules,
+    parts: partsOfSheet(state, sheet),
+    unknown: unknownNames(state, sheet),
+    today: plant.today(),
+  };
 }
 
 /** Answers the fit of a sheet with levels, budgets, checks and acceptance. Problems: those of `fitCalibration`. */
 export function fitSheet(
   sheet: RunSheet,
   options: { readonly degree: Degree | 'auto'; readonly set?: SetQuantity | undefined },
-  { rules, parts, today }: FitContext,
+  { rules, parts, unknown, today }: FitContext,
 ): Outcome<FitAnswer> {
   const fit = fitCalibration(sheet, options);
   if (!fit.ok) return fit;
@@ -38,6 +47,7 @@ export function fitSheet(
     ...parts,
     pistonArea: parts.jack?.pistonArea,
     lowestOfCell: rules.cellWindowLow,
+    unknown,
     today,
   });
   return succeed(writeFit(fit.value, judged, { checks, rules, parts, pair: sheet.pair ?? null }));
@@ -66,7 +76,11 @@ export function writeFit(
       gauge: gauge?.tag ?? null,
       step: judged.step,
       loadCell: cell?.tag ?? null,
+      cellCapacity: cell?.capacity ?? null,
       certificate: certificate?.number ?? null,
+      certificateUncertainty: certificate
+        ? { expandedPercent: certificate.expandedUncertaintyPercent, k: certificate.coverageFactor }
+        : null,
       traceableTo: certificate?.traceableTo ?? null,
     },
     curve: {
@@ -88,6 +102,7 @@ export function writeFit(
       ...level,
       cycles: [...level.cycles],
       machineClass: { ...level.machineClass, notJudged: [...level.machineClass.notJudged] },
+      errorBudget: { ...level.errorBudget, contributions: [...level.errorBudget.contributions] },
       budget: { ...level.budget, contributions: [...level.budget.contributions] },
     })),
     zeros: [...judged.zeros],

@@ -1,6 +1,7 @@
 // One calibration as everybody judges it: curve, levels, checks, acceptance, certificate of the day, due day.
 
 import { type EntryCheck, entryChecks } from '../domain/calibration/entry-checks.ts';
+import type { UnknownName } from '../domain/calibration/equipment-checks.ts';
 import type { CalibrationFit } from '../domain/calibration/fit-calibration.ts';
 import { type CalibrationParts, type JudgedFit, judgeFit } from '../domain/calibration/judge-fit.ts';
 import type { RunSheet } from '../domain/calibration/run-sheet.ts';
@@ -75,6 +76,16 @@ export function partsOfSheet(state: PlantState, sheet: RunSheet): CalibrationPar
   if (!parts.ok) return {};
   const { certificate, ...others } = calibrationParts(parts.value);
   return loadCell !== null && sheet.calibratedOn !== undefined ? { ...others, certificate } : others;
+}
+
+/** Answers which names in a sheet stand for nothing in the plant. */
+export function unknownNames(state: PlantState, { pair, loadCell }: RunSheet): readonly UnknownName[] {
+  const isPair = pair === undefined || findPair(state, pair).ok;
+  const isCell = loadCell === undefined || findEquipment(state, 'load-cell', loadCell, 'loadCell').ok;
+  return [
+    ...(isPair ? [] : [{ where: 'pair', name: pair } as const]),
+    ...(isCell ? [] : [{ where: 'loadCell', name: loadCell } as const]),
+  ];
 }
 
 /** The parts of a recorded calibration, its certificate asked for and null where none was valid. */

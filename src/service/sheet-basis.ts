@@ -1,9 +1,11 @@
 // What look-ups on a bare run sheet rest on: the sheet alone, no pair, no due day, no load cell.
 
+import { entryChecks } from '../domain/calibration/entry-checks.ts';
 import { fitCalibration } from '../domain/calibration/fit-calibration.ts';
 import { judgeFit } from '../domain/calibration/judge-fit.ts';
 import type { RunSheet, SetQuantity } from '../domain/calibration/run-sheet.ts';
 import type { LookupBasis } from '../domain/lookup/lookup-basis.ts';
+import { warn } from '../domain/lookup/warning.ts';
 import { type Outcome, succeed } from '../domain/problem.ts';
 import type { Degree } from '../domain/regression/fit-polynomial.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
@@ -19,6 +21,8 @@ export function sheetBasis(sheet: RunSheet, rules: RuleProfile, options: SheetFi
   const fit = fitCalibration(sheet, options);
   if (!fit.ok) return fit;
   const { acceptance, step, levels } = judgeFit(sheet, fit.value, rules, {});
+  const asSet = options.set === undefined ? sheet : { ...sheet, set: options.set };
+  const errors = entryChecks(asSet, {}).filter(({ weight }) => weight === 'error');
   return succeed({
     curve: fit.value.curve,
     jack: null,
@@ -33,7 +37,7 @@ export function sheetBasis(sheet: RunSheet, rules: RuleProfile, options: SheetFi
     standing: null,
     parted: false,
     onHold: false,
-    besides: [],
+    besides: errors.map(({ message }) => warn('sheet-in-doubt', message)),
     acceptance,
     step,
     rules,

@@ -5,6 +5,7 @@ import type { Provenance, RuleName, RuleProfile } from '../domain/rules/rule-pro
 
 const known: Readonly<Record<Provenance, string>> = {
   read: 'read',
+  'second-hand': 'second-hand',
   memory: 'from memory',
   computed: 'computed',
   practice: 'common practice',

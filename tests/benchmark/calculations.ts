@@ -1,7 +1,9 @@
 // How long the calculations take: a fit with all its statistics, and a look-up.
 
 import { fitCalibration } from '../../src/domain/calibration/fit-calibration.ts';
+import { judgeFit } from '../../src/domain/calibration/judge-fit.ts';
 import { lookUpReading } from '../../src/domain/lookup/look-up-reading.ts';
+import { twelveMonthsTwoPercent } from '../../src/domain/rules/twelve-months-two-percent.ts';
 import { outcomeValue } from '../outcome-value.ts';
 import { type Benchmark, type Figure, median } from './benchmark.ts';
 import { lookupBasis, thirtyPoints } from './sample-curve.ts';
@@ -23,6 +25,10 @@ export const calculations: Benchmark = {
   name: 'calculations',
   measure: async () => {
     const fit = microsecondsOf(300, () => outcomeValue(fitCalibration(thirtyPoints, { degree: 'auto' })));
+    const judged = microsecondsOf(300, () => {
+      const calibration = outcomeValue(fitCalibration(thirtyPoints, { degree: 'auto' }));
+      return judgeFit(thirtyPoints, calibration, twelveMonthsTwoPercent, {});
+    });
     const basis = lookupBasis();
     const lookup = microsecondsOf(20_000, (index) =>
       lookUpReading(
@@ -37,6 +43,12 @@ export const calculations: Benchmark = {
         measured: `${fit.toFixed(0)} us`,
         budget: 'under 1000 us',
         met: fit < 1000,
+      },
+      {
+        what: 'the same with levels, budgets, class and acceptance',
+        measured: `${judged.toFixed(0)} us`,
+        budget: 'under 1000 us',
+        met: judged < 1000,
       },
       {
         what: 'look-up with interval, uncertainty and warnings',

@@ -52,6 +52,7 @@ export function overallVerdict(results: readonly AcceptanceResult[]): Verdict {
 
 const provenanceWords: Readonly<Record<Provenance, string>> = {
   read: 'read in the document or a reproduction of it',
+  'second-hand': 'second-hand, as another source reports it',
   memory: 'from memory',
   computed: 'computed from exact values',
   practice: 'common practice, no source',

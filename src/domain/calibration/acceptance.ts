@@ -164,7 +164,7 @@ function judgeCertificate(limit: Limit, certificate: Certificate | null | undefi
       ...judged,
       value: null,
       verdict: 'not-judged',
-      message: 'No load cell is named, so its certificate is not judged.',
+      message: 'No load cell and day of the plant are known for the sheet, so its certificate is not judged.',
     };
   }
   if (certificate === null) {

@@ -16,6 +16,8 @@ export type EntryCheckCode =
   | 'not-rising'
   | 'zero-not-returned'
   | 'above-gauge-span'
+  | 'above-jack-rating'
+  | 'unknown-name'
   | 'cell-above-capacity'
   | 'cell-low-range'
   | 'certificate-not-valid'

@@ -3,17 +3,26 @@
 // What stops a fit altogether is a problem of fit-calibration.ts.
 
 import type { PlantDay } from '../dates/plant-day.ts';
-import type { Certificate, Gauge, LoadCell } from '../equipment/equipment.ts';
+import type { Certificate, Gauge, Jack, LoadCell } from '../equipment/equipment.ts';
 import type { Limit } from '../rules/rule-profile.ts';
 import type { AreaUnit } from '../units/area.ts';
 import type { Quantity } from '../units/quantity.ts';
 import { checkArea } from './area-checks.ts';
 import { checkCopies, checkOrder, checkShift } from './cycle-checks.ts';
 import type { EntryCheck } from './entry-check.ts';
-import { checkCell, checkCertificate, checkGauge, checkGraduation, checkZero } from './equipment-checks.ts';
+import {
+  checkCell,
+  checkCertificate,
+  checkGauge,
+  checkGraduation,
+  checkJack,
+  checkNames,
+  checkZero,
+  type UnknownName,
+} from './equipment-checks.ts';
 import { fewestPoints, setQuantity } from './fit-calibration.ts';
 import { checkAgainstCurve } from './point-checks.ts';
-import { type PlacedPoint, placedPoints, type RunSheet } from './run-sheet.ts';
+import { isFitted, type PlacedPoint, placedPoints, type RunSheet } from './run-sheet.ts';
 import { shiftedCycle } from './shifted-cycles.ts';
 
 export type { EntryCheck } from './entry-check.ts';
@@ -25,6 +34,9 @@ export interface EntryCheckContext {
   /** The lowest part of a load cell's capacity to use; left out where no rules are known. */
   readonly lowestOfCell?: Limit | undefined;
   readonly gauge?: Gauge | undefined;
+  readonly jack?: Jack | undefined;
+  /** Names in the sheet that stand for nothing in the plant; left out where nobody asked. */
+  readonly unknown?: readonly UnknownName[] | undefined;
   readonly pistonArea?: Quantity<AreaUnit> | undefined;
   readonly today?: PlantDay | undefined;
 }
@@ -40,8 +52,8 @@ export function entryChecks(sheet: RunSheet, context: EntryCheckContext): readon
   const points = placedPoints(sheet).filter(
     (point) => Number.isFinite(point.force) && Number.isFinite(point.reading) && point.force >= 0 && point.reading >= 0,
   );
-  const rising = points.filter((point) => point.direction === 'up' && point.force > 0);
   const set = setQuantity(sheet);
+  const rising = points.filter((point) => isFitted(point, set));
   const shifted = shiftedCycle(rising, set);
   const inPlace = rising.filter(({ cycle }) => cycle !== shifted?.cycle);
   const { checks: ofPoints, suspects, clean } = checkAgainstCurve(sheet, inPlace, set);
@@ -52,7 +64,9 @@ export function entryChecks(sheet: RunSheet, context: EntryCheckContext): readon
     ...checkCertificate(sheet, certificate),
     ...checkLoading(sheet),
     ...checkArea(sheet, inPlace, { clean, set }, pistonArea),
+    ...checkNames(context.unknown ?? []),
     ...checkGauge(sheet, points, gauge),
+    ...checkJack(sheet, points, context.jack),
     ...checkCell(sheet, points, cell, context.lowestOfCell),
     ...(shifted === null ? [] : [checkShift(shifted, set)]),
     ...checkCopies(rising, set, [...suspects, ...rising.filter((point) => !inPlace.includes(point))]),

@@ -1,7 +1,7 @@
 // Entry checks of a sheet against the parts it was taken with: gauge, load cell and its certificate.
 // The nominal area of the jack is in area-checks.ts.
 
-import { type Certificate, type Gauge, isCertificateValid, type LoadCell } from '../equipment/equipment.ts';
+import { type Certificate, type Gauge, isCertificateValid, type Jack, type LoadCell } from '../equipment/equipment.ts';
 import { readableStep } from '../equipment/readable-step.ts';
 import type { Limit } from '../rules/rule-profile.ts';
 import { force } from '../units/force.ts';
@@ -114,20 +114,65 @@ export function checkCell(
   return checks;
 }
 
-/** Answers a check for each point at zero force where the gauge did not return, by more than a graduation where it is known. */
-export function checkZero(
+/** Answers a check where a force is above the rating of the jack. */
+export function checkJack(
   { units }: RunSheet,
+  points: readonly PlacedPoint[],
+  jack: Jack | undefined,
+): readonly EntryCheck[] {
+  if (jack === undefined) return [];
+  const above = points.filter(
+    (point) => convert(force, { value: point.force, unit: units.force }, jack.ratedForce.unit) > jack.ratedForce.value,
+  );
+  const [first] = above;
+  if (first === undefined) return [];
+  const others = above.length === 1 ? '' : ` (${above.length} such points)`;
+  const message = `${placeWords(first)}: ${first.force} ${units.force} is above the rating of jack ${jack.tag}, ${writeQuantity(jack.ratedForce)}${others}.`;
+  return [{ code: 'above-jack-rating', message, where: whereOf(first, 'force'), weight: 'error' }];
+}
+
+/** Answers a check for each part the sheet names and the plant does not know. */
+export function checkNames(unknown: readonly UnknownName[]): readonly EntryCheck[] {
+  const words = { pair: 'pair', loadCell: 'load cell' } as const;
+  return unknown.map(({ where, name }) => ({
+    code: 'unknown-name',
+    message: `The plant has no ${words[where]} ${name}; the sheet is judged without it.`,
+    where,
+    weight: 'doubt',
+  }));
+}
+
+/** A name in a sheet that stands for nothing in the plant. */
+export interface UnknownName {
+  readonly where: 'pair' | 'loadCell';
+  readonly name: string;
+}
+
+/**
+ * Answers a check for each point at zero force where the gauge did not return, by more than a graduation where it is known,
+ * and for each rising point at zero reading where the load cell shows a force; where the reading is set it is not fitted.
+ */
+export function checkZero(
+  { units, set }: RunSheet,
   points: readonly PlacedPoint[],
   gauge: Gauge | undefined,
 ): readonly EntryCheck[] {
   const largest = points.reduce((most, { reading }) => Math.max(most, reading), 0);
   const graduation = gauge === undefined ? 0 : convert(pressure, gauge.graduation, units.reading);
   const allowed = Math.max(largestZero * largest, graduation);
-  return points
+  const ofCell = points
+    .filter((point) => set === 'reading' && point.direction === 'up' && point.reading === 0 && point.force > 0)
+    .map((point): EntryCheck => {
+      const shows = writeQuantity({ value: point.force, unit: units.force });
+      const message = `${placeWords(point)}: the load cell shows ${shows} at zero reading; 0 would fit, and the point is left out of the curve.`;
+      return { code: 'zero-not-returned', message, where: whereOf(point, 'force'), weight: 'doubt' };
+    });
+  const ofGauge = points
     .filter((point) => point.force === 0 && point.reading > allowed)
-    .map((point) => {
+    .map((point): EntryCheck => {
       const shows = writeQuantity({ value: point.reading, unit: units.reading });
       const message = `${placeWords(point)}: the gauge shows ${shows} at zero force; at most ${writeQuantity({ value: allowed, unit: units.reading })} would fit.`;
       return { code: 'zero-not-returned', message, where: whereOf(point, 'reading'), weight: 'doubt' };
     });
+  return [...ofGauge, ...ofCell];
 }

@@ -61,7 +61,8 @@ export function fitCalibration(sheet: RunSheet, options: FitOptions): Outcome<Ca
     .map(problemOfValues)
     .find((outcome) => outcome !== null);
   if (wrong !== undefined) return wrong;
-  const placed = fittedPoints(sheet);
+  const set = setQuantity(sheet, options.set);
+  const placed = fittedPoints(sheet, set);
   if (placed.length < fewestPoints) {
     return fail(
       'too-few-points',
@@ -74,7 +75,7 @@ export function fitCalibration(sheet: RunSheet, options: FitOptions): Outcome<Ca
     );
   }
 
-  const response = setQuantity(sheet, options.set) === 'force' ? 'reading' : 'force';
+  const response = set === 'force' ? 'reading' : 'force';
   const points = placed.map(({ force, reading }) =>
     response === 'reading' ? { x: force, y: reading } : { x: reading, y: force },
   );

@@ -39,7 +39,7 @@ export function judgeAccuracy(
   }
   const { level, size, guard } = worst;
   const expanded = level.errorUncertaintyPercent;
-  const band = guard > 0 ? `, to pass outright ${percent(Math.max(0, limit.value - guard))}` : '';
+  const band = guard > 0 ? writeGuard(limit.value, guard) : '';
   return {
     ...judged,
     value: size,
@@ -52,6 +52,12 @@ export function judgeAccuracy(
     verdict: worst.verdict,
     message: `Largest deviation of a level from the curve: ${percent(size)} of force ${at(level)}, U ${percent(expanded)}; the limit is ${limit.value} %${band}.`,
   };
+}
+
+function writeGuard(limit: number, guard: number): string {
+  return guard >= limit
+    ? '; it cannot be passed outright, since the uncertainty alone is as large'
+    : `, to pass outright ${percent(limit - guard)}`;
 }
 
 /**

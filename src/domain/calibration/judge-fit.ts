@@ -49,7 +49,13 @@ export function judgeFit(
 ): JudgedFit {
   const step = stepOf(sheet, gauge);
   const pistonArea = jack?.pistonArea;
-  const levels = calibrationLevels(sheet, curve, { pistonArea, resolution: step, certificate, cell });
+  const levels = calibrationLevels(sheet, curve, {
+    pistonArea,
+    resolution: step,
+    certificate,
+    cell,
+    fallingUse: rules.fallingUse?.value === 1,
+  });
   const zeros = zeroChecks(sheet, curve);
   const acceptance = judgeAcceptance(sheet, curve, levels, rules, { certificate, pistonArea });
   return {

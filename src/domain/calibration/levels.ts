@@ -52,7 +52,9 @@ export interface CalibrationLevel {
   readonly errorUncertaintyPercent: number;
   /** The coverage factor of that uncertainty. */
   readonly errorCoverageFactor: number;
-  /** How well the force is known when the gauge is set once to this level. */
+  /** Where that uncertainty comes from; absolute, in the unit of force. */
+  readonly errorBudget: UncertaintyBudget;
+  /** How well the force is known when the gauge is set once to this level, on the calibration day. */
   readonly budget: UncertaintyBudget;
 }
 
@@ -64,10 +66,18 @@ export interface LevelOptions {
   /** Of the load cell, valid on the calibration day; null where there was none. */
   readonly certificate?: Certificate | null | undefined;
   readonly cell?: LoadCell | undefined;
+  /** Readings are also worked to on falling pressure, so that a level's reversibility belongs to its uncertainty. */
+  readonly fallingUse?: boolean | undefined;
 }
 
 /** Settings closer than this, as a part of the lowest of them, are one level. House rule: a level is met again to about 1 %. */
 const sameLevel = 0.01;
+
+/**
+ * Where every cycle has the same number of rising points, those that come at the same place are one level while they lie
+ * within this part of their mean: a force set by hand on a pump is met again to about 3 % either way. House rule.
+ */
+const sameLevelByPlace = 0.07;
 
 /**
  * Answers how the pair did at each level, ascending.
@@ -77,7 +87,8 @@ const sameLevel = 0.01;
  * reading q = (Fi - F_mean)/F_mean, b = (F_max - F_min)/F_mean, v = (F - F')/F.
  * Resolution a = step of the gauge x dF/dp at the mean reading / mean F. Load efficiency = mean force / (mean reading x
  * nominal area). The class is judged with the zero error f0 of the whole sheet.
- * Range: rising points above zero force; a falling point counts at the level it lies within 1 % of.
+ * Range: rising points above zero force. Levels are the points at the same place of each cycle, within 7 % of each other,
+ * else those within 1 %; a falling point counts at the level it lies within 1 % of, or within its own settings.
  * Source: ISO 7500-1:2018 6.5 (formulas from memory), with the curve in place of the machine's indication; load
  * efficiency after JJG 621 (second-hand).
  */
@@ -87,8 +98,34 @@ export function calibrationLevels(
   options: LevelOptions = {},
 ): readonly CalibrationLevel[] {
   const set: SetQuantity = curve.response === 'reading' ? 'force' : 'reading';
-  const rising = [...fittedPoints(sheet)].sort((a, b) => a[set] - b[set]);
+  const rising = [...fittedPoints(sheet, set)].sort((a, b) => a[set] - b[set]);
   const falling = placedPoints(sheet).filter((point) => point.direction === 'down' && point.force > 0);
+  const zeroPercent = zeroErrorPercent(zeroChecks(sheet, curve));
+  const groups = groupsByPlace(rising, set) ?? groupsByNearness(rising, set);
+  return groups.map((group) => levelOf(group, falling, curve, set, { ...options, zeroPercent }));
+}
+
+/** Points of the same place among the rising points of their cycle; null where those do not make levels of their own. */
+function groupsByPlace(rising: readonly PlacedPoint[], set: SetQuantity): readonly PlacedPoint[][] | null {
+  const cycles = [...new Set(rising.map(({ cycle }) => cycle))].map((cycle) =>
+    rising.filter((point) => point.cycle === cycle),
+  );
+  const [first = []] = cycles;
+  if (cycles.some((points) => points.length !== first.length)) return null;
+  const groups = first.map((_, place) => cycles.flatMap((points) => points[place] ?? []));
+  const ends = groups.map((group) => {
+    const settings = group.map((point) => point[set]);
+    return { low: Math.min(...settings), high: Math.max(...settings), middle: mean(settings) };
+  });
+  const apart = ends.every(
+    ({ low, high, middle }, place) =>
+      high - low <= sameLevelByPlace * middle && low > (ends[place - 1]?.high ?? 0) * (1 + sameLevel),
+  );
+  return apart ? groups : null;
+}
+
+/** Points whose settings lie within 1 % of the lowest of them. `rising` ascending. */
+function groupsByNearness(rising: readonly PlacedPoint[], set: SetQuantity): readonly PlacedPoint[][] {
   const groups: PlacedPoint[][] = [];
   for (const point of rising) {
     const group = groups.at(-1);
@@ -96,8 +133,7 @@ export function calibrationLevels(
     if (group !== undefined && lowest !== undefined && point[set] <= lowest * (1 + sameLevel)) group.push(point);
     else groups.push([point]);
   }
-  const zeroPercent = zeroErrorPercent(zeroChecks(sheet, curve));
-  return groups.map((group) => levelOf(group, falling, curve, set, { ...options, zeroPercent }));
+  return groups;
 }
 
 function levelOf(
@@ -110,20 +146,21 @@ function levelOf(
   const { pistonArea, resolution, zeroPercent } = options;
   const settings = rising.map((point) => point[set]);
   const nominal = settings.every((value) => value === settings[0]) ? (settings[0] ?? 0) : mean(settings);
+  const [lowest, highest] = settings.length > 1 ? [Math.min(...settings), Math.max(...settings)] : [nominal, nominal];
   const forceMean = mean(rising.map((point) => point.force));
   const readingMean = mean(rising.map((point) => point.reading));
   const errorPercent = (point: RunSheetPoint): number => (100 * (curveForce(curve, point) - point.force)) / forceMean;
   const errors = rising.map(errorPercent);
   const fallingErrors = falling
-    .filter((point) => Math.abs(point[set] - nominal) <= sameLevel * nominal)
+    .filter((point) => point[set] >= lowest - sameLevel * nominal && point[set] <= highest + sameLevel * nominal)
     .map(errorPercent);
   const accuracyErrorPercent = mean(errors);
   const resolutionPercent =
     resolution === undefined ? null : (100 * stepAsForce(curve, readingMean, resolution)) / forceMean;
   const repeatabilityPercent = rising.length < 2 ? null : Math.max(...errors) - Math.min(...errors);
   const reversibilityPercent = fallingErrors.length === 0 ? null : mean(fallingErrors) - accuracyErrorPercent;
-  const budget = (of: BudgetOptions['of']): UncertaintyBudget => budgetOfLevel(curve, readingMean, options, of);
-  const ofError = budget({ meanOf: rising.length });
+  const ofError = budgetOfLevel(curve, readingMean, options, { of: { meanOf: rising.length } });
+  const worked = options.fallingUse === true ? (reversibilityPercent ?? undefined) : undefined;
   return {
     set: nominal,
     force: forceMean,
@@ -145,7 +182,8 @@ function levelOf(
     }),
     errorUncertaintyPercent: (100 * ofError.expanded) / forceMean,
     errorCoverageFactor: ofError.k,
-    budget: budget('one-setting'),
+    errorBudget: ofError,
+    budget: budgetOfLevel(curve, readingMean, options, { of: 'one-setting', reversibilityPercent: worked }),
   };
 }
 
@@ -154,10 +192,10 @@ function budgetOfLevel(
   curve: Curve,
   reading: number,
   { certificate, cell, resolution }: LevelOptions,
-  of: BudgetOptions['of'],
+  of: Pick<BudgetOptions, 'of' | 'reversibilityPercent'>,
 ): UncertaintyBudget {
   const budget = uncertaintyAt(curve, nearestOnCurve(curve, reading), {
-    of,
+    ...of,
     certificate: certificate ?? undefined,
     cellResolution: cell?.resolution,
     resolution,

@@ -72,7 +72,8 @@ export function machineClassRanges(
       ({ machineClass: { met } }) => met === null || machineClasses.indexOf(met) > rank,
     );
     const lowest = levels[broken + 1];
-    if (lowest === undefined || lowest.set === ranges.at(-1)?.from) continue;
+    // One level is no range.
+    if (lowest === undefined || lowest === highest || lowest.set === ranges.at(-1)?.from) continue;
     ranges.push({ machineClass, from: lowest.set, to: highest.set });
   }
   return ranges;

@@ -50,7 +50,16 @@ export function placedPoints(sheet: RunSheet): readonly PlacedPoint[] {
   );
 }
 
-/** The points a curve is fitted through: rising, above zero force, of all cycles. Source: house rule of the design; falling pressure reads differently by seal friction. */
-export function fittedPoints(sheet: RunSheet): readonly PlacedPoint[] {
-  return placedPoints(sheet).filter((point) => point.direction === 'up' && point.force > 0);
+/**
+ * The points a curve is fitted through: rising, above zero force, of all cycles; where the reading was set, above zero
+ * reading too, since what the load cell shows there is its own zero. Source: house rule of the design; falling pressure
+ * reads differently by seal friction.
+ */
+export function fittedPoints(sheet: RunSheet, set: SetQuantity = sheet.set ?? 'force'): readonly PlacedPoint[] {
+  return placedPoints(sheet).filter((point) => isFitted(point, set));
+}
+
+/** Whether a curve is fitted through a point, as `fittedPoints` says. */
+export function isFitted({ direction, force, reading }: RunSheetPoint, set: SetQuantity): boolean {
+  return direction === 'up' && force > 0 && (set === 'force' || reading > 0);
 }

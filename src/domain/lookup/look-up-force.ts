@@ -75,6 +75,7 @@ export function lookUpForce(
     forceAtReadingToSet: null,
     roundingError: null,
     forceInterval: interval,
+    settingInterval: null,
     uncertainty,
     gaugeAccuracy:
       gauge === null ? null : gaugeAccuracyAt(gauge, basis, convert(pressure, reading, gauge.fullScale.unit)),

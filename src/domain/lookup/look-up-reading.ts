@@ -19,8 +19,8 @@ import { byWeight, type Warning, warn, warnOfRelease } from './warning.ts';
 /**
  * Answers which reading to set for a force, in the gauge's unit, with the error rounding makes, the force interval for one
  * future setting, the uncertainty budget, how true the gauge is there, the preload reading and the reading not to exceed;
- * or no number and the reasons. Rounding error = force at the reading to set minus the target. The interval is at the
- * unrounded reading, the uncertainty at the reading to set.
+ * or no number and the reasons. Rounding error = force at the reading to set minus the target. `forceInterval` is at
+ * the unrounded reading; `settingInterval` and the uncertainty are at the reading to set.
  * Symbols: force and reading in the curve's own units inside, the target's and the gauge's units outside.
  * Range: the calibrated range; outside it the outcome is `refused`. A stop gives `withheld` unless `released`.
  * Source: design of the program, "Calculations" 5, 8 and 11; weights in warning.ts.
@@ -47,11 +47,14 @@ export function lookUpReading(basis: LookupBasis, target: LookupTarget, options:
   const forceAtReadingToSet = readingToSet === null ? null : forceAt(curve, readingToSet, target.force.unit);
   const interval = intervalAt(curve, judged.reading, target.force.unit, warnings);
   const shown = rounded ?? reading;
+  const shownInCurve = convert(pressure, { value: shown, unit: readingUnit }, curve.units.reading);
+  // Where the interval is not finite at the unrounded reading, that is said already.
+  const settingInterval = rounded === null ? null : intervalAt(curve, shownInCurve, target.force.unit, []);
   const uncertainty = lookUpUncertainty(
     basis,
     curve,
     {
-      reading: convert(pressure, { value: shown, unit: readingUnit }, curve.units.reading),
+      reading: shownInCurve,
       temperatureCelsius: options.temperatureCelsius ?? null,
       unit: target.force.unit,
     },
@@ -66,6 +69,7 @@ export function lookUpReading(basis: LookupBasis, target: LookupTarget, options:
     forceAtReadingToSet,
     roundingError: forceAtReadingToSet === null ? null : roundingErrorOf(forceAtReadingToSet, target.force),
     forceInterval: interval,
+    settingInterval,
     uncertainty,
     gaugeAccuracy: basis.gauge === null ? null : gaugeAccuracyAt(basis.gauge, basis, shown),
     preload: preloadFor(basis, curve, target, { step: { value: step, unit: readingUnit }, settable }, warnings),

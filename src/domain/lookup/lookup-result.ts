@@ -34,6 +34,8 @@ export interface LookupResult {
   readonly roundingError: RoundingError | null;
   /** At the unrounded reading. */
   readonly forceInterval: ForceInterval | null;
+  /** The same at the reading to set, which is what a person sets; null where nothing can be set. */
+  readonly settingInterval: ForceInterval | null;
   /** Of the force at the reading to set; of a force behind a reading, and where nothing can be set, at `reading`. */
   readonly uncertainty: UncertaintyBudget | null;
   /** How true the gauge is there by its class; null without a gauge. */
@@ -62,6 +64,7 @@ export function withoutNumber(
     forceAtReadingToSet: null,
     roundingError: null,
     forceInterval: null,
+    settingInterval: null,
     uncertainty: null,
     gaugeAccuracy: null,
     preload: null,

@@ -101,6 +101,13 @@ export function readingsTable(
     return empty('refused', [...standing, nothingToSet(basis, basis.curve, asked, highest.because)]);
   }
   const step = asked.step ?? roundStep(highest.force - lowest.force);
+  if (!(step > 0 && Number.isFinite(step))) {
+    return fail('number-out-of-range', 'The step of a table lies above zero.', {
+      where: 'step',
+      needed: 'a number above zero',
+      given: `${step} ${unit}`,
+    });
+  }
   const places = placesOf(lowest.force, highest.force, { anchor: from ?? 0, step });
   if (!places.ok) return { ok: false, problem: { ...places.problem, given: `${step} ${unit}` } };
   const results = places.value

@@ -22,6 +22,7 @@ export const warningMeanings = {
   'outside-dial-window': ['caution', 'The reading lies outside the part of the dial to work in.'],
   'graduation-too-coarse': ['caution', 'The smallest step that can be read is too large a part of the reading.'],
   'first-use-late': ['caution', 'The days the profile allows before first use are over, and no first use is recorded.'],
+  'sheet-in-doubt': ['caution', 'An entry check found an error in the run sheet the look-up rests on.'],
   'acceptance-failed': ['caution', 'The calibration does not meet a rule of the profile.'],
   'acceptance-in-doubt': ['caution', 'A figure of the calibration lies beyond its limit by less than its uncertainty.'],
   'acceptance-conditional': ['note', 'The calibration meets a rule of the profile only with a condition.'],

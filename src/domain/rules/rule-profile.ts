@@ -2,10 +2,10 @@
 // The profiles shipped with the program are listed in shipped-profiles.ts.
 
 /**
- * How a limit is known: `read` in the document or a reproduction of it, from `memory`, `computed` from exact values,
+ * How a limit is known: `read` in the document or a reproduction of it, `second-hand` from another that reports it, from `memory`, `computed` from exact values,
  * common `practice` without a source, a `house` rule of this program, or set by the `plant` for reasons it names.
  */
-export const provenances = ['read', 'memory', 'computed', 'practice', 'house', 'plant'] as const;
+export const provenances = ['read', 'second-hand', 'memory', 'computed', 'practice', 'house', 'plant'] as const;
 export type Provenance = (typeof provenances)[number];
 
 export interface Limit {

@@ -17,8 +17,8 @@ export const twelveMonthsTwoPercent: RuleProfile = {
   accuracyPercent: { value: 2, provenance: 'memory', source: 'PCI MNL-116' },
   repeatabilityPercent: {
     value: 2,
-    provenance: 'read',
-    source: 'JJG 621, structural work, second-hand',
+    provenance: 'second-hand',
+    source: 'JJG 621, structural work',
   },
   minimumCycles: {
     value: 3,
@@ -34,8 +34,8 @@ export const twelveMonthsTwoPercent: RuleProfile = {
   activeLoading: { value: 1, provenance: 'practice', source: 'a passive set-up reverses seal friction' },
   efficiencyLow: {
     value: 0.93,
-    provenance: 'read',
-    source: 'JJG 621, structural work, second-hand',
+    provenance: 'second-hand',
+    source: 'JJG 621, structural work',
   },
   efficiencyHigh: {
     value: 1,
@@ -61,13 +61,13 @@ export const twelveMonthsTwoPercent: RuleProfile = {
   },
   ceilingOfBreaking: {
     value: 0.8,
-    provenance: 'read',
-    source: 'ACI 318 Table 20.3.2.5.1, second-hand',
+    provenance: 'second-hand',
+    source: 'ACI 318 Table 20.3.2.5.1',
   },
   ceilingOfYield: {
     value: 0.94,
-    provenance: 'read',
-    source: 'ACI 318 Table 20.3.2.5.1, second-hand',
+    provenance: 'second-hand',
+    source: 'ACI 318 Table 20.3.2.5.1',
   },
   preloadFraction: {
     value: 0.2,

@@ -15,7 +15,8 @@ export interface ShownBudget extends Omit<UncertaintyBudget, 'unit' | 'contribut
   readonly contributions: readonly ShownContribution[];
 }
 
-export interface ShownLevel extends Omit<CalibrationLevel, 'budget'> {
+export interface ShownLevel extends Omit<CalibrationLevel, 'budget' | 'errorBudget'> {
+  readonly errorBudget: ShownBudget;
   readonly budget: ShownBudget;
 }
 

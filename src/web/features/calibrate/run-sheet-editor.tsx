@@ -151,7 +151,13 @@ export function RunSheetEditor({ store, id, readAt, isCopy, started, onSplit }: 
         <div className={styles.rest}>
           <DegreeChoice draft={draft} fit={fit} set={(fields) => change({ kind: 'fields', fields })} />
           {judged.figures === null ? null : <AcceptanceTable acceptance={judged.figures.acceptance} />}
-          {shown === null ? null : <FiguresBehind fit={shown} drawn={fit} />}
+        </div>
+        {shown === null ? null : (
+          <div className={styles.figures}>
+            <FiguresBehind fit={shown} drawn={fit} />
+          </div>
+        )}
+        <div className={styles.submit}>
           <SubmitPanel
             toMend={whatToMend(draft, judged, parts)}
             isSending={submission.isPending}

@@ -7,6 +7,8 @@ import styles from './known-mark.module.css';
 const shapes: Readonly<Record<Provenance, string>> = {
   // An open book.
   read: 'M1 4c3-1 6-1 9 1c3-2 6-2 9-1v12c-3-1-6-1-9 1c-3-2-6-2-9-1z M9.200 7v8h1.600V7z',
+  // Two sheets, one behind the other.
+  'second-hand': 'M2 2h11v3H5v11H2z M7 7h11v11H7z',
   // A ring with a gap.
   memory: 'M10 1.500a8.500 8.500 0 1 0 8.500 8.500h-3a5.500 5.500 0 1 1-5.500-5.500z',
   // Two bars, as in an equation.

@@ -11,16 +11,17 @@ import { UncertaintyLines } from './uncertainty-lines.tsx';
 
 export function HowSure({ answer }: { readonly answer: LookupAnswer }) {
   const text = words.setTheGauge;
-  const { dueDate, standing, forceInterval, uncertainty, reading, forceAtReadingToSet } = answer;
+  const { dueDate, standing, uncertainty, reading, forceAtReadingToSet } = answer;
+  const interval = answer.settingInterval ?? answer.forceInterval;
   const facts: readonly (readonly [string, string | null])[] = [
     [
       text.interval,
-      forceInterval === null
+      interval === null
         ? text.noInterval
         : text.intervalText(
-            writeLevel(forceInterval.level),
-            writeForce({ value: forceInterval.low, unit: forceInterval.unit }),
-            writeForce({ value: forceInterval.high, unit: forceInterval.unit }),
+            writeLevel(interval.level),
+            writeForce({ value: interval.low, unit: interval.unit }),
+            writeForce({ value: interval.high, unit: interval.unit }),
           ),
     ],
     [

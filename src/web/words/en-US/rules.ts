@@ -160,6 +160,7 @@ const limits: Readonly<Record<RuleName, RuleWords>> = {
 
 const known: Readonly<Record<Provenance, string>> = {
   read: 'Read in the source',
+  'second-hand': 'Second-hand, as another source reports it',
   memory: 'From memory, look it up',
   computed: 'Computed',
   practice: 'Common practice, no source',

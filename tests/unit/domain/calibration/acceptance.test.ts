@@ -162,7 +162,7 @@ describe('acceptance', () => {
 
   it('names the source of each limit and how it is known', () => {
     expect(judge([level({})])('repeatability')?.basis).toBe(
-      'JJG 621, structural work, second-hand (read in the document or a reproduction of it)',
+      'JJG 621, structural work (second-hand, as another source reports it)',
     );
     expect(judge([level({})])('accuracy')?.basis).toMatch(/^PCI MNL-116 \(from memory\); guard band: .*house rule\)$/);
     expect(writeBasis({ value: 1, provenance: 'house', source: 'a reason' })).toBe('a reason (house rule)');
@@ -226,7 +226,9 @@ describe('accuracy with a guard band', () => {
   it('never passes outright an error whose uncertainty is larger than the limit', () => {
     const judged = judge([level({ accuracyErrorPercent: 0, errorUncertaintyPercent: 2.5 })])('accuracy');
     expect(judged).toMatchObject({ verdict: 'conditional-pass', guardedLimit: -0.5 });
-    expect(judged?.message).toContain('to pass outright 0 %');
+    expect(judged?.message).toContain('it cannot be passed outright');
+    const atTheLimit = judge([level({ accuracyErrorPercent: 0, errorUncertaintyPercent: 1.9 })])('accuracy');
+    expect(atTheLimit?.message).toContain('to pass outright 0.1 %');
   });
 });
 

@@ -4,8 +4,10 @@ import {
   type EntryCheckContext,
   entryChecks,
 } from '../../../../src/domain/calibration/entry-checks.ts';
+import { fitCalibration } from '../../../../src/domain/calibration/fit-calibration.ts';
 import type { RunSheet, RunSheetPoint } from '../../../../src/domain/calibration/run-sheet.ts';
-import type { Certificate, Gauge, LoadCell } from '../../../../src/domain/equipment/equipment.ts';
+import type { Certificate, Gauge, Jack, LoadCell } from '../../../../src/domain/equipment/equipment.ts';
+import { outcomeValue } from '../../../outcome-value.ts';
 import { seededUniform } from './seeded-scatter.ts';
 import { ordinaryScatter, plainSheet, tenLevels, withPoint } from './sheet-of.ts';
 
@@ -365,6 +367,47 @@ describe('entry checks', () => {
     ).toEqual([]);
     const large = only(plainSheet(), { cell: { ...cell, capacity: { value: 444, unit: 'kN' } } });
     expect(large).toMatchObject({ code: 'cell-above-capacity', where: 'cycles[0].points[9].force', weight: 'error' });
+  });
+
+  it('name a force above the rating of the jack, once', () => {
+    const jack: Jack = {
+      kind: 'jack',
+      tag: 'J-1',
+      serial: '1',
+      ratedForce: { value: 85, unit: 'kip' },
+      pistonArea: { value: 12.9, unit: 'in2' },
+      strandsPulled: 1,
+    };
+    const above = only(plainSheet(), { jack });
+    expect(above).toMatchObject({ code: 'above-jack-rating', where: 'cycles[0].points[8].force', weight: 'error' });
+    expect(above.message).toContain('90 kip is above the rating of jack J-1, 85 kip (6 such points)');
+    expect(found(plainSheet(), { jack: { ...jack, ratedForce: { value: 100, unit: 'kip' } } })).toEqual([]);
+  });
+
+  it('name a pair and a load cell that the plant does not know', () => {
+    const unknown = [
+      { where: 'pair', name: 'P-99' },
+      { where: 'loadCell', name: 'LC-77' },
+    ] as const;
+    expect(found(plainSheet(), { unknown }).map(({ code, where, weight }) => [code, where, weight])).toEqual([
+      ['unknown-name', 'pair', 'doubt'],
+      ['unknown-name', 'loadCell', 'doubt'],
+    ]);
+  });
+
+  it('name a load cell that shows a force at zero reading, which is then not fitted', () => {
+    const set = plainSheet({ set: 'reading' });
+    const first = set.cycles[0]?.points ?? [];
+    const zero: RunSheetPoint = { direction: 'up', force: 0.05, reading: 0 };
+    const sheet = { ...set, cycles: [{ points: [zero, ...first] }, ...set.cycles.slice(1)] };
+    expect(only(sheet)).toMatchObject({
+      code: 'zero-not-returned',
+      where: 'cycles[0].points[0].force',
+      weight: 'doubt',
+    });
+    const residuals = outcomeValue(fitCalibration(sheet, { degree: 1 })).residuals;
+    expect(residuals).toHaveLength(30);
+    expect(outcomeValue(fitCalibration({ ...sheet, set: 'force' }, { degree: 1 })).residuals).toHaveLength(31);
   });
 
   it('name a reading above the full scale of the gauge', () => {

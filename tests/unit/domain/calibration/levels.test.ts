@@ -24,6 +24,51 @@ const point = (force: number, reading: number, direction: 'up' | 'down' = 'up'):
 });
 
 describe('levels of a calibration', () => {
+  it('are the places of the cycles where forces were set by hand, up to 7 % apart', () => {
+    const cycle = (part: number) => ({
+      points: [100, 200, 300].map((force) => point(part * force, (part * force) / 5)),
+    });
+    const rough = { units, set: 'force', cycles: [cycle(1), cycle(1.03), cycle(0.97)] } as const;
+    expect(calibrationLevels(rough, curveOf('reading')).map(({ count }) => count)).toEqual([3, 3, 3]);
+    // Beyond 7 % they are levels of their own, and so are series set between one another.
+    const rougher = { ...rough, cycles: [cycle(1), cycle(1.04), cycle(0.96)] };
+    expect(calibrationLevels(rougher, curveOf('reading')).every(({ count }) => count === 1)).toBe(true);
+    const between = {
+      ...rough,
+      cycles: [cycle(1), { points: [150, 250, 298].map((force) => point(force, force / 5)) }],
+    };
+    expect(calibrationLevels(between, curveOf('reading')).map(({ count }) => count)).toEqual([1, 1, 1, 1, 2]);
+  });
+
+  it('show the spread of cycles that were set 3 % apart and did not agree', () => {
+    const cycle = (part: number, error: number) => ({
+      points: [100, 200, 300].map((force) => point(part * force, (part * force * (1 + error)) / 5)),
+    });
+    const sheet: RunSheet = { units, set: 'force', cycles: [cycle(1, 0), cycle(1.03, 0.03), cycle(0.97, -0.03)] };
+    const [, middle] = calibrationLevels(sheet, curveOf('reading'));
+    // 206 kN read as 212.18, 194 as 188.18: errors 3 % of 206 and -3 % of 194, of a mean of 200.
+    expectDigits(middle?.repeatabilityPercent ?? Number.NaN, { certified: 6, digits: 11, because });
+  });
+
+  it('take reversibility into the uncertainty of a level only where readings are worked to falling', () => {
+    const points = [100, 200, 300].flatMap((force) => [point(force, force / 5), point(force, force / 5 + 0.4, 'down')]);
+    const sheet: RunSheet = { units, set: 'force', cycles: [{ points }, { points }] };
+    const sourcesOf = (fallingUse: boolean) =>
+      calibrationLevels(sheet, curveOf('reading'), { fallingUse })[1]?.budget.contributions.map(({ source }) => source);
+    expect(sourcesOf(true)).toContain('reversibility');
+    expect(sourcesOf(false)).not.toContain('reversibility');
+    const [, level] = calibrationLevels(sheet, curveOf('reading'), { fallingUse: true });
+    const share = level?.budget.contributions.find(({ source }) => source === 'reversibility');
+    // 0.4 MPa is 2 kN, 1 % of 200 kN; rectangular.
+    expectDigits(share?.standardUncertainty ?? Number.NaN, { certified: 2 / Math.sqrt(3), digits: 10, because });
+    expect(level?.errorBudget.contributions.map(({ source }) => source)).not.toContain('reversibility');
+    expectDigits(((level?.errorUncertaintyPercent ?? 0) * 200) / 100, {
+      certified: level?.errorBudget.expanded ?? Number.NaN,
+      digits: 12,
+      because,
+    });
+  });
+
   it('give what each cycle showed, in the order of the cycles', () => {
     const sheet: RunSheet = {
       units,
@@ -117,7 +162,7 @@ describe('levels of a calibration', () => {
       set: 'force',
       cycles: [
         { points: [point(0, 0), point(150, 30), point(200, 40)] },
-        { points: [point(151, 30.2), point(202.1, 40.4)] },
+        { points: [point(151, 30.2), point(202.1, 40.4), point(300, 60)] },
       ],
     };
     const levels = calibrationLevels(sheet, curveOf('reading'));
@@ -125,6 +170,7 @@ describe('levels of a calibration', () => {
       [150.5, 2],
       [200, 1],
       [202.1, 1],
+      [300, 1],
     ]);
     expect(levels[1]?.repeatabilityPercent).toBeNull();
     expect(levels[1]?.reversibilityPercent).toBeNull();

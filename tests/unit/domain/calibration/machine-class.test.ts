@@ -51,12 +51,14 @@ describe('class of ISO 7500-1', () => {
         machineClass: { met: name, limitedBy: null, notJudged: [] },
       }));
     expect(machineClassRanges(levels(null, '2', '0.5', '1', '0.5'))).toEqual([
-      { machineClass: '0.5', from: 50, to: 50 },
       { machineClass: '1', from: 30, to: 50 },
       { machineClass: '2', from: 20, to: 50 },
     ]);
     expect(machineClassRanges(levels('0.5', '0.5'))).toEqual([{ machineClass: '0.5', from: 10, to: 20 }]);
     expect(machineClassRanges(levels('0.5', null))).toEqual([]);
+    // One level is no range.
+    expect(machineClassRanges(levels(null, '0.5'))).toEqual([]);
+    expect(machineClassRanges(levels('0.5'))).toEqual([]);
     expect(machineClassRanges([])).toEqual([]);
   });
 

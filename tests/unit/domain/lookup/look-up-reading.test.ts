@@ -25,6 +25,13 @@ describe('the reading to set for a force', () => {
     const at = outcomeValue(forceBehindReading(curveOf(), 4500));
     expect(result.forceAtReadingToSet).toEqual({ value: at, unit: 'kip' });
     expect(result.forceInterval).toMatchObject({ level: 0.95, unit: 'kip' });
+    // At the reading that is set, as the look-up of that reading gives it.
+    const behind = lookUpForce(basisOf(), result.readingToSet ?? { value: Number.NaN, unit: 'psi' }, {
+      unit: 'kip',
+      released: null,
+    });
+    expect(result.settingInterval).toEqual(behind.forceInterval);
+    expect(result.settingInterval).not.toEqual(result.forceInterval);
     expect(result.uncertainty?.unit).toBe('kip');
     expect(result.uncertainty?.expanded).toBeGreaterThan(0.24 * 0.31);
   });

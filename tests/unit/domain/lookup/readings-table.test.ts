@@ -169,6 +169,10 @@ describe('the ends of a table of readings', () => {
     expect(table.highest).toEqual({ force: 30, because: 'jack-rating' });
     expect(forcesOf(table).at(-1)).toBe(30);
     expect(tableOf({ to: 25 }, weak).highest).toEqual({ force: 25, because: 'asked' });
+    const hardlyWeaker = { jack: { ...jack, ratedForce: { value: 44.9, unit: 'kip' as const } } };
+    expect(tableOf({}, hardlyWeaker).highest).toEqual({ force: 44.9, because: 'jack-rating' });
+    const asStrong = { jack: { ...jack, ratedForce: { value: 45, unit: 'kip' as const } } };
+    expect(tableOf({}, asStrong).highest).toEqual({ force: 45, because: 'calibrated-range' });
   });
 
   it('stop where the curve meets the full scale of the gauge', () => {
@@ -236,6 +240,13 @@ describe('a table of readings that is not given', () => {
     expect(readingsTable(basisOf(), asked({ from: 30, to: 20 }))).toMatchObject({
       ok: false,
       problem: { code: 'field-invalid', where: 'from', needed: 'a force of at most 20 kip', given: '30 kip' },
+    });
+  });
+
+  it.each([0, -2, Number.NaN, Number.POSITIVE_INFINITY])('is a problem with a step of %s', (step) => {
+    expect(readingsTable(basisOf(), asked({ step }))).toMatchObject({
+      ok: false,
+      problem: { code: 'number-out-of-range', where: 'step', needed: 'a number above zero' },
     });
   });
 

@@ -65,6 +65,7 @@ const cases: Readonly<Record<WarningCode, readonly [WarningWeight, LookupResult[
     'refused',
     () => ask({}, targetOf(31, 'kip', { ceiling: { value: 30, unit: 'kip' } })),
   ],
+  'sheet-in-doubt': ['caution', 'given', () => ask({ besides: [warn('sheet-in-doubt', 'A digit was swapped.')] })],
   overdue: ['stop', 'withheld', () => ask({ standing: overdue })],
   'reference-in-doubt': ['stop', 'withheld', () => ask({ acceptance: [{ ...judged('fail'), rule: 'certificate' }] })],
   'clock-behind-ledger': [

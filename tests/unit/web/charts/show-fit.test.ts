@@ -31,7 +31,7 @@ const fit = outcomeValue(fitCalibration(sheet, { degree: 'auto' }));
 const judged = judgeFit(sheet, fit, twelveMonthsTwoPercent, parts);
 const ofDraft = showDraftFit(fit, judged);
 const answer = outcomeValue(
-  fitSheet(sheet, { degree: 'auto' }, { rules: twelveMonthsTwoPercent, parts, today: '2026-11-25' }),
+  fitSheet(sheet, { degree: 'auto' }, { rules: twelveMonthsTwoPercent, parts, unknown: [], today: '2026-11-25' }),
 );
 
 describe('the figures shown', () => {

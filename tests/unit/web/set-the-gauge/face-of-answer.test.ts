@@ -15,6 +15,7 @@ const given: LookupAnswer = {
   roundingError: { value: 0.02, unit: 'kip', percent: 0.06 },
   gaugeAccuracy: null,
   forceInterval: { level: 0.95, low: 30.86, high: 31.09, unit: 'kip' },
+  settingInterval: { level: 0.95, low: 30.88, high: 31.11, unit: 'kip' },
   uncertainty: {
     force: 31,
     combined: 0.0863,
