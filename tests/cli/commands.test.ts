@@ -234,7 +234,7 @@ describe('jackledger fit', () => {
     for (const part of [
       /^Verdict: CONDITIONAL PASS$/m,
       /^Jack +J-01, nominal piston area 7.22 in2$/m,
-      /^Load cell +LC-1, certificate Q26-0109, traceable to /m,
+      /^Load cell +LC-1, capacity 50 kip, certificate Q26-0109, traceable to /m,
       /^a1 +142\.3636364 +0\.096 +psi\/kip$/m,
       /^Residual standard deviation s = 7\.556 psi, 28 degrees of freedom/m,
       /^Lack of fit F = 2\.295 with 8 and 20 degrees of freedom, p = 0\.063/m,
