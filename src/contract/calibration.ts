@@ -54,6 +54,11 @@ export const calibrationListAnswer = z.object({
 export const approvalBody = z.object({
   reviewHash: z.string('The hash of what was reviewed').length(64, 'The hash of what was reviewed'),
   note: z.string().max(500).optional(),
+  password: z
+    .string('The password of the one who approves')
+    .max(200)
+    .optional()
+    .describe('Needed: it signs the approval'),
 });
 
 export const entryLine = z.object({

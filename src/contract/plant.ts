@@ -27,6 +27,10 @@ const person = z.object({
   id: z.string(),
   name: z.string(),
   role: z.enum(roles),
+  barred: z
+    .object({ by: z.string(), at: z.string(), reason: z.string() })
+    .optional()
+    .describe('Since when the person cannot sign in, and why'),
 });
 
 /** On the sample plant the sign-in page lists the people and the password they all share; a real plant lists nobody. */
@@ -38,6 +42,7 @@ export const peopleAnswer = z.object({
 export const signInBody = z.object({
   person: z.string('Who signs in').trim().min(1, 'Who signs in').max(60),
   password: z.string('The password').min(1, 'The password').max(200),
+  oneTimePassword: z.string('The six digits of the authenticator').max(20).optional(),
 });
 
 export const sessionAnswer = z.object({ person: person.nullable() });
@@ -97,11 +102,11 @@ export const heldEntryAnswer = z.object({ seq: z.number().int(), at: z.string(),
 /** The sheet a pasted or chosen file holds, read by the same code as `jackledger import`. */
 export const readSheetBody = z.object({ text: z.string().max(1_000_000) });
 
-const personId = z
+export const personId = z
   .string('A sign-in name')
   .regex(/^[a-z][a-z0-9.-]{1,39}$/, 'A sign-in name of 2 to 40 lower-case letters, digits, dots or hyphens');
-const newPassword = z.string('A password').min(8, 'A password of at least 8 characters').max(200);
-const personName = plainLine('The name of the person', 80).min(2, 'The name of the person');
+export const newPassword = z.string('A password').min(12, 'A password of at least 12 characters').max(200);
+export const personName = plainLine('The name of the person', 80).min(2, 'The name of the person');
 
 export const personBody = z.object({
   id: personId,

@@ -3,21 +3,34 @@
 
 import { existsSync } from 'node:fs';
 import type { IncomingMessage, ServerResponse } from 'node:http';
+import { createServer } from 'node:https';
 import cookie from '@fastify/cookie';
 import fastifyStatic from '@fastify/static';
 import swagger from '@fastify/swagger';
-import Fastify, { type FastifyBaseLogger, type FastifyInstance, type RawServerDefault } from 'fastify';
+import Fastify, {
+  type FastifyBaseLogger,
+  type FastifyInstance,
+  type FastifyServerFactory,
+  type RawServerDefault,
+} from 'fastify';
 import { jsonSchemaTransform, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import { z } from 'zod';
 import type { Plant } from '../service/plant.ts';
+import { hashForUnknownNames } from '../service/sign-in.ts';
+import { createSignInThrottle } from '../service/sign-in-throttle.ts';
 import { handleErrors, ShapeError, sendProblem } from './errors.ts';
+import { refuseStrangers } from './refuse-strangers.ts';
 import { calibrationRoutes } from './routes/calibration-routes.ts';
 import { correctionRoutes } from './routes/correction-routes.ts';
+import { deviceRoutes } from './routes/device-routes.ts';
 import { equipmentRoutes } from './routes/equipment-routes.ts';
 import { lookUpRoutes } from './routes/look-up-routes.ts';
+import { ownAccountRoutes } from './routes/own-account-routes.ts';
 import { peopleRoutes } from './routes/people-routes.ts';
 import { plantRoutes } from './routes/plant-routes.ts';
 import { rulesRoutes } from './routes/rules-routes.ts';
+import { sessionRoutes } from './routes/session-routes.ts';
+import { setSecurityHeaders } from './security-headers.ts';
 
 export type App = FastifyInstance<
   RawServerDefault,
@@ -34,8 +47,10 @@ export interface AppOptions {
   readonly openingCode: string | null;
   /** Whether the server listens on loopback alone and answers to no other name. */
   readonly onlyLoopback: boolean;
-  /** Whether the cookie may only travel over TLS. */
-  readonly secureCookie: boolean;
+  /** Whether anybody may read; otherwise those signed in, and devices with a pass. */
+  readonly openReading: boolean;
+  /** Certificate and key, as PEM; null listens without TLS. */
+  readonly tls: { readonly cert: string; readonly key: string } | null;
   /** The password the sample plant's people share; null on a real plant. */
   readonly samplePassword: string | null;
 }
@@ -44,10 +59,15 @@ export interface AppOptions {
 const bodyLimit = 1_100_000;
 
 export async function buildApp(plant: Plant, options: AppOptions): Promise<App> {
-  const app: App = Fastify({
+  const { tls } = options;
+  const throttle = createSignInThrottle();
+  // Before the first try: making it must not be what tells an unknown name from a known one.
+  await hashForUnknownNames(plant);
+  const app: App = Fastify<RawServerDefault>({
     bodyLimit,
     logger: { level: process.env.JACKLEDGER_LOG ?? 'error' },
     routerOptions: { maxParamLength: 200 },
+    ...(tls === null ? {} : { serverFactory: overTls(tls) }),
     frameworkErrors: (error, request, reply) => {
       sendProblem(reply, {
         code: 'not-found',
@@ -68,7 +88,7 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
   app.setSerializerCompiler(() => (value) => JSON.stringify(value));
   handleErrors(app);
   refuseOtherSites(app, options.onlyLoopback);
-  setHeaders(app);
+  setSecurityHeaders(app);
 
   await app.register(cookie);
   await app.register(swagger, {
@@ -84,11 +104,15 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
   });
   // Routes belong in a plugin, so that the OpenAPI plugin sees each of them.
   await app.register(async (scope) => {
+    if (!options.openReading) refuseStrangers(scope, plant);
     const typed = scope.withTypeProvider<ZodTypeProvider>();
     plantRoutes(typed, plant);
-    peopleRoutes(typed, plant, options);
+    sessionRoutes(typed, plant, { ...options, throttle });
+    peopleRoutes(typed, plant, { ...options, throttle });
+    ownAccountRoutes(typed, plant, throttle);
+    deviceRoutes(typed, plant, throttle);
     equipmentRoutes(typed, plant);
-    calibrationRoutes(typed, plant);
+    calibrationRoutes(typed, plant, throttle);
     correctionRoutes(typed, plant);
     lookUpRoutes(typed, plant);
     rulesRoutes(typed, plant);
@@ -96,6 +120,10 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
   });
   if (options.webFolder !== null && existsSync(options.webFolder)) await serveWeb(app, options.webFolder);
   return app;
+}
+
+function overTls(tls: NonNullable<AppOptions['tls']>): FastifyServerFactory<RawServerDefault> {
+  return (handle) => createServer({ ...tls, minVersion: 'TLSv1.2' }, handle);
 }
 
 /** Pages of the web application are one file; its script finds the page from the address. */
@@ -146,20 +174,6 @@ function refuseOtherSites(app: App, onlyLoopback: boolean): void {
       });
       return;
     }
-    next();
-  });
-}
-
-const headers = {
-  'content-security-policy':
-    "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; object-src 'none'; base-uri 'none'; frame-ancestors 'none'; form-action 'self'",
-  'x-content-type-options': 'nosniff',
-  'referrer-policy': 'same-origin',
-};
-
-function setHeaders(app: App): void {
-  app.addHook('onRequest', (_request, reply, next) => {
-    reply.headers(headers);
     next();
   });
 }

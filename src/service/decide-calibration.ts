@@ -24,7 +24,7 @@ export function approveCalibration(
 ): Promise<Outcome<CalibrationRecord>> {
   return performAction(plant, {
     ...by,
-    action: 'decide-calibration',
+    action: 'approve-calibration',
     decide: (at) => {
       const record = findUndecided(plant, number);
       if (!record.ok) return record;
@@ -81,7 +81,7 @@ export function rejectCalibration(
 ): Promise<Outcome<CalibrationRecord>> {
   return performAction(plant, {
     ...by,
-    action: 'decide-calibration',
+    action: 'reject-calibration',
     decide: (at) => {
       const record = findUndecided(plant, number);
       if (!record.ok) return record;

@@ -4,6 +4,7 @@ import type { z } from 'zod';
 import type { openingBody } from '../contract/plant.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { Person } from '../ledger/plant-state.ts';
+import { checkNewPassword } from './new-password.ts';
 import type { Plant } from './plant.ts';
 
 /** The actor of what the program itself writes. */
@@ -11,7 +12,7 @@ export const programActor = 'jackledger';
 
 /** A ledger waits for its one-time code until somebody administers it. */
 export function hasAdministrator(plant: Plant): boolean {
-  return [...plant.state.people.values()].some((person) => person.role === 'administrator');
+  return [...plant.state.people.values()].some(({ role, barred }) => role === 'administrator' && barred === undefined);
 }
 
 /**
@@ -31,9 +32,9 @@ export async function openNewPlant(
   if (hasAdministrator(plant)) return fail('ledger-conflict', 'This plant is already open.');
   const at = plant.clock();
   const { id, name, password } = input.administrator;
-  // The password first: a ledger cut off before its entries is still empty, and the code opens it again.
-  const set = await plant.credentials.setPasswordHash(id, await plant.passwords.hash(password));
-  if (!set.ok) return set;
+  const acceptable = checkNewPassword(password, 'administrator.password');
+  if (!acceptable.ok) return acceptable;
+  const hash = await plant.passwords.hash(password);
   const appended = await plant.append(
     [
       {
@@ -53,6 +54,7 @@ export async function openNewPlant(
       { at, actor: programActor, kind: 'person-added/1', subject: id, body: { name, role: 'administrator' } },
     ],
     null,
+    [{ change: 'set-password', person: id, hash }],
   );
   if (!appended.ok) return appended;
   return succeed({ id, name, role: 'administrator' });

@@ -39,7 +39,8 @@ export async function enrolSecondFactor(plant: Plant, person: Person): Promise<O
 /** Takes the second factor into use, once the authenticator has shown that it holds the secret. Problem: `sign-in-refused`. */
 export async function confirmSecondFactor(plant: Plant, person: Person, typed: string): Promise<Outcome<null>> {
   const found = await plant.credentials.secondFactor(person.id);
-  if (found === null) return fail('second-factor-needed', 'No second factor waits to be confirmed.', { where: 'oneTimePassword' });
+  if (found === null)
+    return fail('second-factor-needed', 'No second factor waits to be confirmed.', { where: 'oneTimePassword' });
   const step = stepOfPassword(plant, found, typed);
   if (step === null) return refused();
   return plant.credentials.change([{ change: 'use-one-time-password', person: person.id, step, at: plant.clock() }]);

@@ -3,8 +3,8 @@
 
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { Person } from '../ledger/plant-state.ts';
-import { checkSecondFactor } from './second-factor.ts';
 import type { Plant } from './plant.ts';
+import { checkSecondFactor } from './second-factor.ts';
 import { newSession, type Session } from './session.ts';
 import type { Attempt, SignInThrottle } from './sign-in-throttle.ts';
 

@@ -114,7 +114,8 @@ export const httpLookUp: Benchmark = {
       webFolder: null,
       openingCode: null,
       onlyLoopback: true,
-      secureCookie: false,
+      openReading: true,
+      tls: null,
       samplePassword: null,
     };
     const app = await buildApp(plant, options);

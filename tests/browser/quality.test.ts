@@ -4,9 +4,16 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { calibrationAnswer, calibrationListAnswer, pairPageAnswer } from '../../src/contract/calibration.ts';
 import { dueAnswer, plantAnswer } from '../../src/contract/plant.ts';
+import { samplePassword } from '../../src/service/lay-out-sample-plant.ts';
 import { expectSoundPage, openDesk, openFigures, signInAs, telephone } from './desk-page.ts';
 import { launchChromium } from './launch-chromium.ts';
 import { type SampleServer, serveSample } from './serve-sample.ts';
+
+/** Signs with the password the people of the sample plant share, and approves. */
+async function approve(page: Page): Promise<void> {
+  await page.getByLabel('Your password, to sign').fill(samplePassword);
+  await page.getByRole('button', { name: 'Approve' }).click();
+}
 
 let server: SampleServer;
 let browser: Browser;
@@ -85,7 +92,7 @@ describe('reviewing', () => {
     await page.setViewportSize(telephone);
     await expectSoundPage(page);
 
-    await page.getByRole('button', { name: 'Approve' }).click();
+    await approve(page);
     await page.getByText(`Approved by ${quality}`).waitFor();
     expect((await pairPage(chosen.pair)).current).toBe(chosen.number);
     await page.goto(`/equipment/${chosen.pair}`);
@@ -97,10 +104,10 @@ describe('reviewing', () => {
     const { number } = await waitingWith('fail');
     await page.goto(`/review/${number}`);
     await page.getByText('Does not meet the rules').waitFor();
-    await page.getByRole('button', { name: 'Approve' }).click();
+    await approve(page);
     await page.getByText('Give a reason of at least five characters.').waitFor();
     await page.getByLabel('Why it is approved although a rule is not met').fill('For trial pulls on bed 9 only.');
-    await page.getByRole('button', { name: 'Approve' }).click();
+    await approve(page);
     await page.getByText(`Approved by ${quality}`).waitFor();
     await page.getByText('For trial pulls on bed 9 only.').waitFor();
   });
@@ -152,7 +159,7 @@ describe('reviewing', () => {
       await route.fulfill({ response: answer, json: { ...(body as object), reviewHash: 'a'.repeat(64) } });
     });
     await signInAs(page, quality, `/review/${number}`);
-    await page.getByRole('button', { name: 'Approve' }).click();
+    await approve(page);
     await page.getByText('Nothing was approved. Read it again as it is now, then decide.').waitFor();
     expect((await pairPage('P-01')).current).not.toBe(number);
     await expectSoundPage(page);
@@ -160,7 +167,7 @@ describe('reviewing', () => {
     const read = page.waitForResponse((response) => response.url().endsWith(`/api/calibrations/${number}`));
     await page.getByRole('button', { name: 'Read it again' }).click();
     await read;
-    await page.getByRole('button', { name: 'Approve' }).click();
+    await approve(page);
     await page.getByText(`Approved by ${quality}`).waitFor();
   });
 });

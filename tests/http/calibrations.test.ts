@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { calibrationAnswer, calibrationListAnswer } from '../../src/contract/calibration.ts';
 import { fitAnswer } from '../../src/contract/fit.ts';
 import type { App } from '../../src/http/app.ts';
-import { type PlantAtWork, plantAtWork, runSheet } from '../plant-at-work.ts';
+import { type PlantAtWork, password, plantAtWork, runSheet } from '../plant-at-work.ts';
 import { signInAs, testApp } from './test-app.ts';
 
 let work: PlantAtWork;
@@ -109,7 +109,7 @@ describe('submitting a calibration', () => {
 
 describe('deciding a calibration', () => {
   const decide = (what: 'approval' | 'rejection', headers: Record<string, string>, payload: object) =>
-    post(`/api/calibrations/C-0002/${what}`, headers, payload);
+    post(`/api/calibrations/C-0002/${what}`, headers, what === 'approval' ? { password, ...payload } : payload);
 
   it('approves exactly what was reviewed, and the crew reads the new curve', async () => {
     const { reviewHash } = (await submit()).json();
@@ -154,6 +154,7 @@ describe('deciding a calibration', () => {
     const note = 'certificate is on its way';
     const approved = await post(`/api/calibrations/${doubtful.number}/approval`, quality, {
       reviewHash: doubtful.reviewHash,
+      password,
       note,
     });
     expect(approved.statusCode).toBe(200);

@@ -8,7 +8,7 @@ import { problemAnswer } from '../../src/contract/problem.ts';
 import type { App } from '../../src/http/app.ts';
 import { exportPlant } from '../../src/service/export-plant.ts';
 import { verifyPlant } from '../../src/service/verify-ledger.ts';
-import { calibrate, type PlantAtWork, plantAtWork, runSheet } from '../plant-at-work.ts';
+import { calibrate, type PlantAtWork, password, plantAtWork, runSheet } from '../plant-at-work.ts';
 import { signInAs, testApp } from './test-app.ts';
 
 let work: PlantAtWork;
@@ -130,7 +130,7 @@ describe('amending and withdrawing a certificate', () => {
     expect(certificateAnswer.parse(amended.json())).toMatchObject({ number: 'K-1', expandedUncertaintyPercent: 0.96 });
     expect((await lookUp()).uncertainty?.expanded).toBeGreaterThan(before);
     const { reviewHash } = submitted;
-    const approval = await post('quinn', `/api/calibrations/${submitted.number}/approval`, { reviewHash });
+    const approval = await post('quinn', `/api/calibrations/${submitted.number}/approval`, { reviewHash, password });
     expect(problemOf(approval)).toMatchObject({ status: 409, code: 'review-stale' });
     expect((await entries()).find(({ kind }) => kind.startsWith('certificate-filed/'))?.correctedBy).toMatchObject({
       reason,

@@ -8,7 +8,8 @@ export async function testApp(work: PlantAtWork, openingCode: string | null = nu
     webFolder: null,
     openingCode,
     onlyLoopback: true,
-    secureCookie: false,
+    openReading: true,
+    tls: null,
     samplePassword: null,
   });
 }

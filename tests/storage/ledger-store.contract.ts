@@ -4,6 +4,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { AnyLedgerEntry, NewEntry } from '../../src/ledger/entry.ts';
 import { genesisHash } from '../../src/ledger/hash-chain.ts';
 import { verifyLedger } from '../../src/ledger/verify.ts';
+import type { CredentialChange } from '../../src/storage/credential-store.ts';
 import type { LedgerStore } from '../../src/storage/ledger-store.ts';
 import { sha256 } from '../../src/storage/sha256.ts';
 import type { Storage } from '../../src/storage/storage.ts';
@@ -190,21 +191,117 @@ export function ledgerStoreContract(name: string, open: () => Storage | Promise<
       expect(await ledger.rememberedAnswer(idempotency)).toEqual({ ok: true, value: null });
     });
 
-    it('keeps passwords and sessions apart from the entries', async () => {
-      const { credentials } = storage;
-      const session = { tokenHash: 't', person: 'tess', createdAt: instant(0), expiresAt: instant(3600) };
-      expect(await credentials.passwordHash('tess')).toBeNull();
-      await credentials.setPasswordHash('tess', 'hash 1');
-      await credentials.setPasswordHash('tess', 'hash 2');
-      expect(await credentials.passwordHash('tess')).toBe('hash 2');
-      expect(await credentials.session('t')).toBeNull();
-      await credentials.addSession(session);
-      await expect(credentials.addSession(session)).rejects.toThrow();
-      expect(await credentials.session('t')).toEqual(session);
-      await credentials.removeSession('t');
-      await credentials.removeSession('t');
-      expect(await credentials.session('t')).toBeNull();
-      expect(await ledger.head()).toMatchObject({ seq: 0 });
+    describe('credentials', () => {
+      const session = {
+        tokenHash: 't',
+        person: 'tess',
+        createdAt: instant(0),
+        expiresAt: instant(3600),
+        lastUsedAt: instant(0),
+      };
+      const other = { ...session, tokenHash: 'u', lastUsedAt: instant(100), expiresAt: instant(4000) };
+      const invitation = { person: 'nora', codeHash: 'c', expiresAt: instant(100) };
+      const secondFactor = { person: 'tess', secret: 'ABC', confirmedAt: null, lastStep: -1 };
+      const pass = { device: 'bed-1', codeHash: 'd', codeExpiresAt: instant(100), tokenHash: null };
+      const change = (...changes: CredentialChange[]) => storage.credentials.change(changes);
+      const used = { ok: false, problem: { code: 'sign-in-refused' } };
+
+      it('keeps passwords and sessions apart from the entries', async () => {
+        const { credentials } = storage;
+        expect(await credentials.passwordHash('tess')).toBeNull();
+        await change({ change: 'set-password', person: 'tess', hash: 'hash 1' });
+        await change({ change: 'set-password', person: 'tess', hash: 'hash 2' });
+        expect(await credentials.passwordHash('tess')).toBe('hash 2');
+        expect(await credentials.session('t')).toBeNull();
+        await change({ change: 'add-session', session });
+        await expect(change({ change: 'add-session', session })).rejects.toThrow();
+        expect(await credentials.session('t')).toEqual(session);
+        await change({ change: 'remove-session', tokenHash: 't' });
+        await change({ change: 'remove-session', tokenHash: 't' });
+        expect(await credentials.session('t')).toBeNull();
+        expect(await ledger.head()).toMatchObject({ seq: 0 });
+      });
+
+      it('ends the sessions that are past, and those of one person but the one named', async () => {
+        const { credentials } = storage;
+        const hers = { ...session, tokenHash: 'v', person: 'ada' };
+        await change(...[session, other, hers].map((added) => ({ change: 'add-session', session: added }) as const));
+        await change({ change: 'use-session', tokenHash: 'v', at: instant(200) });
+        expect(await credentials.session('v')).toEqual({ ...hers, lastUsedAt: instant(200) });
+        await change({ change: 'remove-sessions-of', person: 'tess', exceptTokenHash: 'u' });
+        expect(await credentials.session('t')).toBeNull();
+        expect(await credentials.session('u')).toEqual(other);
+        await change({ change: 'remove-sessions-past', expiredAt: instant(3600), unusedSince: instant(50) });
+        expect(await credentials.session('v')).toBeNull();
+        expect(await credentials.session('u')).toEqual(other);
+        await change({ change: 'remove-sessions-past', expiredAt: instant(3600), unusedSince: instant(100) });
+        expect(await credentials.session('u')).toBeNull();
+        await change({ change: 'add-session', session }, { change: 'add-session', session: other });
+        await change({ change: 'remove-sessions-of', person: 'tess', exceptTokenHash: null });
+        expect([await credentials.session('t'), await credentials.session('u')]).toEqual([null, null]);
+      });
+
+      it('takes an invitation, a one-time password and the code of a device once', async () => {
+        const { credentials } = storage;
+        await change(
+          { change: 'set-invitation', invitation },
+          { change: 'set-second-factor', secondFactor },
+          { change: 'set-device-pass', pass },
+        );
+        expect(await credentials.invitation('nora')).toEqual(invitation);
+        expect(await credentials.secondFactor('tess')).toEqual(secondFactor);
+        expect(await credentials.devicePass('bed-1')).toEqual(pass);
+        const uses: readonly CredentialChange[] = [
+          { change: 'use-invitation', person: 'nora', codeHash: 'c' },
+          { change: 'use-one-time-password', person: 'tess', step: 7, at: instant(5) },
+          { change: 'use-device-code', device: 'bed-1', codeHash: 'd', tokenHash: 'token' },
+        ];
+        for (const use of uses) {
+          expect(await change(use), use.change).toEqual({ ok: true, value: null });
+          expect(await change(use), use.change).toMatchObject(used);
+        }
+        expect(await credentials.invitation('nora')).toBeNull();
+        expect(await credentials.secondFactor('tess')).toEqual({
+          ...secondFactor,
+          confirmedAt: instant(5),
+          lastStep: 7,
+        });
+        const given = { ...pass, codeHash: null, tokenHash: 'token' };
+        expect(await credentials.devicePassOfToken('token')).toEqual(given);
+        await change(
+          { change: 'remove-second-factor', person: 'tess' },
+          { change: 'remove-device-pass', device: 'bed-1' },
+        );
+        expect(await credentials.secondFactor('tess')).toBeNull();
+        expect(await credentials.devicePassOfToken('token')).toBeNull();
+        expect(
+          await change({ change: 'use-one-time-password', person: 'tess', step: 9, at: instant(5) }),
+        ).toMatchObject(used);
+      });
+
+      it('makes all changes or none', async () => {
+        const setPassword = { change: 'set-password', person: 'tess', hash: 'hash' } as const;
+        const refused = await change(setPassword, { change: 'use-invitation', person: 'nora', codeHash: 'c' });
+        expect(refused).toMatchObject(used);
+        expect(await storage.credentials.passwordHash('tess')).toBeNull();
+      });
+
+      it('changes with the entries of one action, or not at all', async () => {
+        const setPassword = { change: 'set-password', person: 'tess', hash: 'hash' } as const;
+        const use = { change: 'use-invitation', person: 'nora', codeHash: 'c' } as const;
+        const entries = [holdPlaced(0, 'one')];
+        const late = await ledger.append({ entries, expectedSeq: 3, besides: [setPassword] });
+        expect(late).toMatchObject({ problem: { code: 'ledger-conflict' } });
+        expect(await ledger.append({ entries, expectedSeq: 0, besides: [setPassword, use] })).toMatchObject(used);
+        expect(await storage.credentials.passwordHash('tess')).toBeNull();
+        expect(await ledger.head()).toMatchObject({ seq: 0 });
+        const idempotency = { key: 'k-1', requestHash: 'r-1', answer: () => '{}' };
+        await ledger.append({ entries, expectedSeq: 0, besides: [setPassword], idempotency });
+        expect(await storage.credentials.passwordHash('tess')).toBe('hash');
+        await ledger.append({ entries, expectedSeq: 0, besides: [{ ...setPassword, hash: 'again' }], idempotency });
+        expect(await storage.credentials.passwordHash('tess')).toBe('hash');
+        expect(await ledger.head()).toMatchObject({ seq: 1 });
+      });
     });
   });
 }

@@ -20,13 +20,15 @@ describe('a ledger file', () => {
   it('holds entries, answers, passwords and sessions after it was closed', async () => {
     const file = join(temporaryFolder(), 'plant.ledger');
     const idempotency = { key: 'k', requestHash: 'r', answer: () => '"first answer"' };
-    const session = { tokenHash: 't', person: 'tess', createdAt: 'a', expiresAt: 'b' };
+    const session = { tokenHash: 't', person: 'tess', createdAt: 'a', expiresAt: 'b', lastUsedAt: 'a' };
     const first = openFile(file);
     const appended = outcomeValue(
       await first.ledger.append({ entries: plantWithEveryKind(), expectedSeq: 0, idempotency }),
     );
-    await first.credentials.setPasswordHash('tess', 'hash');
-    await first.credentials.addSession(session);
+    await first.credentials.change([
+      { change: 'set-password', person: 'tess', hash: 'hash' },
+      { change: 'add-session', session },
+    ]);
     await first.close();
     await first.close();
     const again = outcomeValue(openSqliteStorage(file, { sha256, mode: 'existing' }));

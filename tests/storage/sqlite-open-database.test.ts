@@ -4,8 +4,11 @@ import { mkdirSync, readdirSync, readFileSync, statSync, symlinkSync, writeFileS
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
+import { sha256 } from '../../src/storage/sha256.ts';
 import { makeLedgerFile } from '../../src/storage/sqlite/make-ledger-file.ts';
 import { type OpenMode, openDatabase } from '../../src/storage/sqlite/open-database.ts';
+import { openSqliteStorage } from '../../src/storage/sqlite/open-storage.ts';
+import { schemas, stepToVersion2 } from '../../src/storage/sqlite/schema.ts';
 import { outcomeValue } from '../outcome-value.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
@@ -44,7 +47,7 @@ describe('openDatabase', () => {
       trusted_schema: 0,
       busy_timeout: 2000,
       application_id: 0x4a4b4c47,
-      user_version: 1,
+      user_version: 2,
     });
     database.close();
   });
@@ -122,11 +125,11 @@ describe('openDatabase', () => {
     const file = join(temporaryFolder(), 'plant.ledger');
     makeLedger(file);
     const raw = new Database(file);
-    raw.pragma('user_version = 2');
+    raw.pragma('user_version = 3');
     raw.close();
     expect(openDatabase(file, { mode: 'existing' })).toMatchObject({
       ok: false,
-      problem: { code: 'ledger-not-readable', given: '2', needed: '1' },
+      problem: { code: 'ledger-not-readable', given: '3', needed: '2' },
     });
   });
 
@@ -167,6 +170,72 @@ describe('openDatabase', () => {
     raw.exec('DROP TRIGGER entry_is_never_changed');
     raw.close();
     outcomeValue(openDatabase(file, { mode: 'read-only' })).close();
+  });
+});
+
+describe('a file of version 1', () => {
+  const version1 = (): string => {
+    const file = join(temporaryFolder(), 'plant.ledger');
+    const raw = new Database(file);
+    raw.pragma('journal_mode = WAL');
+    raw.exec(`BEGIN; ${schemas[1]} COMMIT;`);
+    raw.exec("INSERT INTO credential VALUES ('tess', 'hash')");
+    raw.exec("INSERT INTO session VALUES ('t', 'tess', 'a', 'b')");
+    raw.close();
+    return file;
+  };
+  const versionOf = (file: string): unknown => {
+    const raw = new Database(file, { readonly: true });
+    const version = raw.pragma('user_version', { simple: true });
+    raw.close();
+    return version;
+  };
+
+  it.each(['create', 'existing'] as const)('becomes one of version 2 in mode %s, with its passwords', (mode) => {
+    const file = version1();
+    const database = outcomeValue(openDatabase(file, { mode }));
+    expect(database.prepare('SELECT * FROM credential').all()).toEqual([{ person: 'tess', password_hash: 'hash' }]);
+    expect(database.prepare('SELECT * FROM session').all()).toEqual([]);
+    database.close();
+    expect(versionOf(file)).toBe(2);
+    outcomeValue(openDatabase(file, { mode })).close();
+  });
+
+  it('is taken as it is by who exchanges it for another', () => {
+    const file = version1();
+    outcomeValue(openDatabase(file, { mode: 'alone' })).close();
+    expect(versionOf(file)).toBe(1);
+  });
+
+  it('is read without being changed, and signs nobody in', async () => {
+    const file = version1();
+    const storage = outcomeValue(openSqliteStorage(file, { sha256, mode: 'read-only' }));
+    expect(await storage.credentials.passwordHash('tess')).toBe('hash');
+    expect(await storage.credentials.session('t')).toBeNull();
+    expect(await storage.credentials.invitation('tess')).toBeNull();
+    const session = { tokenHash: 'u', person: 'tess', createdAt: 'a', expiresAt: 'b', lastUsedAt: 'a' };
+    expect(await storage.credentials.change([{ change: 'add-session', session }])).toMatchObject({ ok: false });
+    await storage.close();
+    expect(versionOf(file)).toBe(1);
+  });
+
+  it('is refused and left alone where a trigger was removed', () => {
+    const file = version1();
+    const raw = new Database(file);
+    raw.exec('DROP TRIGGER entry_is_never_changed');
+    raw.close();
+    expect(openDatabase(file, { mode: 'existing' })).toMatchObject(refusal('ledger-not-readable'));
+    expect(versionOf(file)).toBe(1);
+  });
+
+  it('is still of version 1 when the step is cut off', () => {
+    const file = version1();
+    const raw = new Database(file);
+    // Its last statement cannot be done, so neither are the others.
+    expect(() => raw.transaction(() => raw.exec(`${stepToVersion2} CREATE TABLE session (x)`))()).toThrow();
+    raw.close();
+    expect(versionOf(file)).toBe(1);
+    outcomeValue(openDatabase(file, { mode: 'existing' })).close();
   });
 });
 

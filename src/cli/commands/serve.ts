@@ -8,9 +8,11 @@ import { scheduleBackups } from '../../service/schedule-backups.ts';
 import { backupOptions, readBackupOptions } from '../backup-options.ts';
 import { type Command, readArguments, writeJson } from '../command.ts';
 import { exitCodes } from '../exit-code.ts';
+import { reachOptions, readReach } from '../reach-options.ts';
 
 const usage =
   'jackledger serve [--ledger FILE] [--port 4180] [--host 127.0.0.1] ' +
+  '[--tls-cert FILE --tls-key FILE | --insecure-lan] ' +
   '[--backup-to FOLDER [--backup-every HOURS] [--backup-keep N]] [--json]';
 
 const defaultPort = 4180;
@@ -21,7 +23,14 @@ export const serveCommand: Command = {
   summary: 'Serve the pages; without a ledger, the sample plant.',
   async run(context, args) {
     const text = { type: 'string' } as const;
-    const options = { ledger: text, port: text, host: text, ...backupOptions, json: { type: 'boolean' } } as const;
+    const options = {
+      ledger: text,
+      port: text,
+      host: text,
+      ...reachOptions,
+      ...backupOptions,
+      json: { type: 'boolean' },
+    } as const;
     const read = readArguments(usage, args, options, { least: 0, most: 0 });
     if (!read.ok) return read;
     const { ledger, port, json, host = '127.0.0.1' } = read.value.values;
@@ -32,6 +41,8 @@ export const serveCommand: Command = {
         given: port,
       });
     }
+    const reach = readReach({ ...read.value.values, host }, context.readFile);
+    if (!reach.ok) return reach;
     const schedule = readBackupOptions(read.value.values);
     if (!schedule.ok) return schedule;
     const opened = await context.openPlant(ledger, 'create');
@@ -46,8 +57,9 @@ export const serveCommand: Command = {
     const listening = await listen(plant, {
       webFolder: context.webFolder,
       openingCode,
-      onlyLoopback: ['127.0.0.1', '::1', 'localhost'].includes(host),
-      secureCookie: false,
+      onlyLoopback: reach.value.onlyLoopback,
+      openReading: samplePassword !== null,
+      tls: reach.value.tls,
       samplePassword,
       port: port === undefined ? defaultPort : Number(port),
       host,
@@ -60,6 +72,7 @@ export const serveCommand: Command = {
     const stopped = context.untilStopped();
     const address = listening.value.address.replace('127.0.0.1', 'localhost');
     const isSample = samplePassword !== null;
+    if (reach.value.warning !== null) context.warn(reach.value.warning);
     if (json) writeJson(context, { address, ledger: file, sample: isSample, openingCode });
     else {
       context.write(`Jackledger listens at ${address}\n`);

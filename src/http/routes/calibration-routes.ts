@@ -13,10 +13,13 @@ import type { CalibrationRecord } from '../../ledger/plant-state.ts';
 import { approveCalibration, rejectCalibration } from '../../service/decide-calibration.ts';
 import { findCalibration } from '../../service/find-record.ts';
 import { fitContext, fitSheet } from '../../service/fit-sheet.ts';
+import { checkRole } from '../../service/perform-action.ts';
 import type { Plant } from '../../service/plant.ts';
 import { plantAsOf } from '../../service/plant-as-of.ts';
 import { recordRun } from '../../service/record-run.ts';
 import { listCalibrations, showCalibration } from '../../service/show-calibration.ts';
+import { confirmPassword } from '../../service/sign-in.ts';
+import type { SignInThrottle } from '../../service/sign-in-throttle.ts';
 import type { App } from '../app.ts';
 import { requirePerson, retryOf } from '../current-person.ts';
 import { sendOutcome, sendProblem } from '../errors.ts';
@@ -24,7 +27,7 @@ import { sendOutcome, sendProblem } from '../errors.ts';
 const params = z.object({ number: z.string().max(60) });
 const failures = { '4xx': problemAnswer };
 
-export function calibrationRoutes(app: App, plant: Plant): void {
+export function calibrationRoutes(app: App, plant: Plant, throttle: SignInThrottle): void {
   app.post(
     '/api/run-sheets/reading',
     {
@@ -118,7 +121,7 @@ export function calibrationRoutes(app: App, plant: Plant): void {
     '/api/calibrations/:number/approval',
     {
       schema: {
-        summary: 'Approve exactly what was reviewed',
+        summary: 'Approve exactly what was reviewed, signed with the password',
         params,
         body: approvalBody,
         response: { 200: calibrationAnswer, ...failures },
@@ -127,8 +130,14 @@ export function calibrationRoutes(app: App, plant: Plant): void {
     async (request, reply) => {
       const person = await requirePerson(plant, request);
       if (!person.ok) return sendProblem(reply, person.problem);
+      const allowed = checkRole(person.value, 'approve-calibration');
+      if (!allowed.ok) return sendProblem(reply, allowed.problem);
+      const { password = '', ...approval } = request.body;
+      const tries = { throttle, address: request.ip };
+      const confirmed = await confirmPassword(plant, person.value, password, tries);
+      if (!confirmed.ok) return sendProblem(reply, confirmed.problem);
       const by = { actor: person.value, retry: retryOf(request) };
-      return sendOutcome(reply, shown(await approveCalibration(plant, request.params.number, request.body, by)));
+      return sendOutcome(reply, shown(await approveCalibration(plant, request.params.number, approval, by)));
     },
   );
 

@@ -1,25 +1,30 @@
-// Signing in and out, the people of the plant, and opening a new ledger by its one-time code.
+// The people of the plant: adding, inviting, changing and barring them. Signing in is in session-routes.ts, what each does
+// to their own account in own-account-routes.ts.
 
-import {
-  openingBody,
-  peopleAnswer,
-  personAnswer,
-  personBody,
-  sessionAnswer,
-  signInBody,
-} from '../../contract/plant.ts';
+import { z } from 'zod';
+import { reasonBody } from '../../contract/equipment.ts';
+import { acceptanceBody, invitationAnswer, invitationBody, personChangeBody } from '../../contract/people.ts';
+import { peopleAnswer, personAnswer, personBody } from '../../contract/plant.ts';
 import { problemAnswer } from '../../contract/problem.ts';
 import { addPerson } from '../../service/add-person.ts';
-import { openNewPlant } from '../../service/open-new-plant.ts';
+import { barPerson, changePerson, readmitPerson } from '../../service/change-person.ts';
+import { acceptInvitation, inviteAnew, invitePerson } from '../../service/invite-person.ts';
 import type { Plant } from '../../service/plant.ts';
-import { signIn, signOut } from '../../service/sign-in.ts';
-import type { App, AppOptions } from '../app.ts';
-import { currentPerson, requirePerson, retryOf, sessionCookie, setSession } from '../current-person.ts';
+import type { SignInThrottle } from '../../service/sign-in-throttle.ts';
+import type { App } from '../app.ts';
+import { currentPerson, requirePerson, retryOf } from '../current-person.ts';
 import { sendOutcome, sendProblem } from '../errors.ts';
 
 const failures = { '4xx': problemAnswer };
+const params = z.object({ id: z.string().max(60) });
 
-export function peopleRoutes(app: App, plant: Plant, options: AppOptions): void {
+interface PeopleOptions {
+  readonly throttle: SignInThrottle;
+  /** The password the sample plant's people share; null on a real plant. */
+  readonly samplePassword: string | null;
+}
+
+export function peopleRoutes(app: App, plant: Plant, { throttle, samplePassword }: PeopleOptions): void {
   app.get(
     '/api/people',
     {
@@ -33,8 +38,8 @@ export function peopleRoutes(app: App, plant: Plant, options: AppOptions): void 
       if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
       const isSample = plant.state.plant?.sample ?? false;
       const listed = isSample || (await currentPerson(plant, request)) !== null;
-      const samplePassword = isSample ? options.samplePassword : null;
-      return reply.send({ people: listed ? [...plant.state.people.values()] : [], samplePassword });
+      const people = listed ? [...plant.state.people.values()] : [];
+      return reply.send({ people, samplePassword: isSample ? samplePassword : null });
     },
   );
 
@@ -42,50 +47,91 @@ export function peopleRoutes(app: App, plant: Plant, options: AppOptions): void 
     '/api/people',
     { schema: { summary: 'Add a person', body: personBody, response: { 201: personAnswer, ...failures } } },
     async (request, reply) => {
-      const person = await requirePerson(plant, request);
-      if (!person.ok) return sendProblem(reply, person.problem);
-      const by = { actor: person.value, retryKey: retryOf(request)?.key ?? null };
+      const actor = await requirePerson(plant, request);
+      if (!actor.ok) return sendProblem(reply, actor.problem);
+      const by = { actor: actor.value, retryKey: retryOf(request)?.key ?? null };
       return sendOutcome(reply, await addPerson(plant, request.body, by), 201);
     },
   );
 
-  app.get(
-    '/api/session',
-    { schema: { summary: 'Who is signed in', response: { 200: sessionAnswer } } },
-    async (request, reply) => reply.send({ person: await currentPerson(plant, request) }),
-  );
-
   app.post(
-    '/api/session',
-    { schema: { summary: 'Sign in', body: signInBody, response: { 200: sessionAnswer, ...failures } } },
-    async (request, reply) => {
-      const signedIn = await signIn(plant, request.body.person, request.body.password);
-      if (!signedIn.ok) return sendProblem(reply, signedIn.problem);
-      setSession(reply, signedIn.value.token, signedIn.value.expiresAt, options.secureCookie);
-      return reply.send({ person: signedIn.value.person });
-    },
-  );
-
-  app.delete(
-    '/api/session',
-    { schema: { summary: 'Sign out', response: { 200: sessionAnswer } } },
-    async (request, reply) => {
-      const token = request.cookies[sessionCookie];
-      const signedOut = token === undefined ? null : await signOut(plant, token);
-      if (signedOut?.ok === false) return sendProblem(reply, signedOut.problem);
-      return reply.clearCookie(sessionCookie, { path: '/' }).send({ person: null });
-    },
-  );
-
-  app.post(
-    '/api/opening',
+    '/api/people/:id/change',
     {
       schema: {
-        summary: 'Open a new ledger with the one-time code printed in the terminal',
-        body: openingBody,
-        response: { 201: personAnswer, ...failures },
+        summary: 'Change the name or role of a person',
+        params,
+        body: personChangeBody,
+        response: { 200: personAnswer, ...failures },
       },
     },
-    async (request, reply) => sendOutcome(reply, await openNewPlant(plant, request.body, options.openingCode), 201),
+    async (request, reply) => {
+      const actor = await requirePerson(plant, request);
+      if (!actor.ok) return sendProblem(reply, actor.problem);
+      const by = { actor: actor.value, retry: retryOf(request) };
+      return sendOutcome(reply, await changePerson(plant, request.params.id, request.body, by));
+    },
+  );
+
+  for (const { address, summary, act } of [
+    { address: 'bar', summary: 'Bar a person: no sign-in from now on', act: barPerson },
+    { address: 'readmission', summary: 'Let a barred person sign in again', act: readmitPerson },
+  ]) {
+    app.post(
+      `/api/people/:id/${address}`,
+      { schema: { summary, params, body: reasonBody, response: { 200: personAnswer, ...failures } } },
+      async (request, reply) => {
+        const actor = await requirePerson(plant, request);
+        if (!actor.ok) return sendProblem(reply, actor.problem);
+        const by = { actor: actor.value, retry: retryOf(request) };
+        return sendOutcome(reply, await act(plant, request.params.id, request.body.reason, by));
+      },
+    );
+  }
+
+  app.post(
+    '/api/people/:id/invitation',
+    {
+      schema: {
+        summary: 'Invite a person anew who lost the password or second factor; it leaves an entry',
+        params,
+        body: reasonBody,
+        response: { 201: invitationAnswer, ...failures },
+      },
+    },
+    async (request, reply) => {
+      const actor = await requirePerson(plant, request);
+      if (!actor.ok) return sendProblem(reply, actor.problem);
+      const invited = await inviteAnew(plant, request.params.id, request.body.reason, { actor: actor.value });
+      return sendOutcome(reply, invited, 201);
+    },
+  );
+
+  app.post(
+    '/api/invitations',
+    {
+      schema: {
+        summary: 'Invite a person, who sets the password with the one-time code',
+        body: invitationBody,
+        response: { 201: invitationAnswer, ...failures },
+      },
+    },
+    async (request, reply) => {
+      const actor = await requirePerson(plant, request);
+      if (!actor.ok) return sendProblem(reply, actor.problem);
+      return sendOutcome(reply, await invitePerson(plant, request.body, { actor: actor.value }), 201);
+    },
+  );
+
+  app.post(
+    '/api/invitations/acceptance',
+    {
+      schema: {
+        summary: 'Set the password of an invited person',
+        body: acceptanceBody,
+        response: { 200: personAnswer, ...failures },
+      },
+    },
+    async (request, reply) =>
+      sendOutcome(reply, await acceptInvitation(plant, request.body, { throttle, address: request.ip })),
   );
 }

@@ -1,10 +1,20 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { addPerson } from '../../../src/service/add-person.ts';
 import { openNewPlant } from '../../../src/service/open-new-plant.ts';
+import type { Plant } from '../../../src/service/plant.ts';
 import { openPlant } from '../../../src/service/plant.ts';
-import { personOfSession, signIn, signOut } from '../../../src/service/sign-in.ts';
+import { personOfSession, signOut, signOutEverywhere } from '../../../src/service/session.ts';
+import { signIn as signInWith } from '../../../src/service/sign-in.ts';
+import { createSignInThrottle } from '../../../src/service/sign-in-throttle.ts';
 import { outcomeValue } from '../../outcome-value.ts';
 import { emptyPlantAtWork, type PlantAtWork, password, people, plantAtWork } from '../../plant-at-work.ts';
+
+const signIn = (plant: Plant, person: string, word: string) =>
+  signInWith(
+    plant,
+    { person, password: word, oneTimePassword: null },
+    { throttle: createSignInThrottle(), address: '127.0.0.1' },
+  );
 
 let work: PlantAtWork;
 beforeEach(async () => {
@@ -35,14 +45,72 @@ describe('signing in', () => {
     for (const refusal of refusals) expect(refusal).toEqual(refusals[0]);
   });
 
-  it('ends after fourteen hours, to the millisecond', async () => {
+  const later = (instant: string, milliseconds: number) => new Date(Date.parse(instant) + milliseconds).toISOString();
+  const hour = 3_600_000;
+
+  it('ends after fourteen hours, to the millisecond, however often it is used', async () => {
     const { plant } = work;
+    const begun = plant.clock();
     const { token, expiresAt } = outcomeValue(await signIn(plant, 'tess', password));
-    expect(Date.parse(expiresAt) - Date.parse(plant.clock())).toBe(14 * 3_600_000);
-    const at = async (instant: string) =>
-      personOfSession(outcomeValue(await openPlant({ ...plant, clock: () => instant })), token);
-    expect(await at(new Date(Date.parse(expiresAt) - 1).toISOString())).toEqual(people.technician);
-    expect(await at(expiresAt)).toBeNull();
+    expect(Date.parse(expiresAt) - Date.parse(begun)).toBe(14 * hour);
+    const at = async (after: number) =>
+      personOfSession(outcomeValue(await openPlant({ ...plant, clock: () => later(begun, after) })), token);
+    for (let after = 0; after < 14 * hour; after += hour / 2) expect(await at(after)).toEqual(people.technician);
+    expect(await at(14 * hour - 1)).toEqual(people.technician);
+    expect(await at(14 * hour)).toBeNull();
+  });
+
+  it('ends when nothing was asked for an hour, and its use is written once a minute at most', async () => {
+    const { plant } = work;
+    const begun = plant.clock();
+    const { token } = outcomeValue(await signIn(plant, 'tess', password));
+    const changes: unknown[] = [];
+    const credentials: typeof plant.credentials = {
+      ...plant.credentials,
+      change(made) {
+        changes.push(...made);
+        return plant.credentials.change(made);
+      },
+    };
+    const at = async (after: number) =>
+      personOfSession(
+        outcomeValue(await openPlant({ ...plant, credentials, clock: () => later(begun, after) })),
+        token,
+      );
+    expect(await at(59_999)).toEqual(people.technician);
+    expect(changes).toEqual([]);
+    expect(await at(60_000)).toEqual(people.technician);
+    expect(await at(60_001)).toEqual(people.technician);
+    expect(changes).toMatchObject([{ change: 'use-session', at: later(begun, 60_000) }]);
+    expect(await at(60_000 + hour)).toBeNull();
+    expect(await at(60_000 + hour - 1)).toEqual(people.technician);
+  });
+
+  it('ends on every device at once', async () => {
+    const { plant } = work;
+    const tokens = [outcomeValue(await signIn(plant, 'tess', password)).token];
+    tokens.push(outcomeValue(await signIn(plant, 'tess', password)).token);
+    const { token: others } = outcomeValue(await signIn(plant, 'quinn', password));
+    outcomeValue(await signOutEverywhere(plant, 'tess'));
+    for (const token of tokens) expect(await personOfSession(plant, token)).toBeNull();
+    expect(await personOfSession(plant, others)).toEqual(people.quality);
+  });
+
+  it('checks as many hashes for a name there is not as for one there is', async () => {
+    const { plant } = work;
+    let verified = 0;
+    const passwords = {
+      ...plant.passwords,
+      async verify(hash: string, word: string) {
+        verified += 1;
+        return plant.passwords.verify(hash, word);
+      },
+    };
+    const counting = outcomeValue(await openPlant({ ...plant, passwords }));
+    for (const [tries, name] of ['tess', 'nobody', 'constructor'].entries()) {
+      await signIn(counting, name, 'wrong');
+      expect(verified).toBe(tries + 1);
+    }
   });
 
   it('keeps neither the password nor the token in any entry', async () => {
@@ -63,7 +131,7 @@ describe('adding a person', () => {
     expect(outcomeValue(await signIn(work.plant, 'nora', 'another-word')).person.role).toBe('crew');
   });
 
-  it('goes on where it was cut off between the entry and the password', async () => {
+  it('gives a person who was invited and has not come a password', async () => {
     const { id, name, role } = person;
     const at = work.plant.clock();
     const entry = { at, actor: 'ada', kind: 'person-added/1', subject: id, body: { name, role } } as const;
@@ -94,7 +162,8 @@ describe('adding a person', () => {
     [{ id: 'n' }, 'id'],
     [{ id: '__proto__' }, 'id'],
     [{ id: 'command-line:root' }, 'id'],
-    [{ password: 'short' }, 'password'],
+    [{ password: 'eleven-char' }, 'password'],
+    [{ password: 'abababababab' }, 'password'],
   ])('is refused: %j', async (changes, where) => {
     expect(
       await addPerson(work.plant, { ...person, ...changes }, { actor: people.administrator, retryKey: null }),
@@ -109,7 +178,7 @@ describe('opening a new plant', () => {
     code: 'ABCD-2345',
     plantName: 'A Plant',
     timeZone: 'Pacific/Auckland',
-    administrator: { id: 'ada', name: 'Ada', password: 'pass-word-1' },
+    administrator: { id: 'ada', name: 'Ada', password: 'a first password' },
   };
 
   it('takes the code once, then the day is that of its zone and its administrator signs in', async () => {
@@ -123,7 +192,7 @@ describe('opening a new plant', () => {
       'administrator',
     );
     expect(plant.today()).toBe('2026-06-02');
-    expect(outcomeValue(await signIn(plant, 'ada', 'pass-word-1')).person.name).toBe('Ada');
+    expect(outcomeValue(await signIn(plant, 'ada', 'a first password')).person.name).toBe('Ada');
     expect(await openNewPlant(plant, opening, 'ABCD-2345')).toMatchObject({ problem: { code: 'ledger-conflict' } });
   });
 });

@@ -101,7 +101,7 @@ export function AddPersonForm() {
           autoCapitalize="none"
           spellCheck={false}
           problem={problemOf('password')}
-          {...register('password', { validate: (password) => password.length >= 8 || text.passwordTooShort })}
+          {...register('password', { validate: (password) => password.length >= 12 || text.passwordTooShort })}
         />
         <label className={styles.show} htmlFor={isShownId}>
           <input

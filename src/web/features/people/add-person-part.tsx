@@ -41,8 +41,8 @@ export function AddPersonPart({ people, person }: AddPersonPartProps) {
 /** One person enters a calibration, another approves it: what the plant still lacks for that; null when nothing. */
 function nextStep(people: readonly ListedPerson[]): string | null {
   const text = words.people;
-  const approves = people.filter(({ role }) => mayDo(role, 'decide-calibration'));
-  const entersAlone = people.filter(({ role }) => mayDo(role, 'record-run') && !mayDo(role, 'decide-calibration'));
+  const approves = people.filter(({ role }) => mayDo(role, 'approve-calibration'));
+  const entersAlone = people.filter(({ role }) => mayDo(role, 'record-run') && !mayDo(role, 'approve-calibration'));
   if (approves.length === 0) return entersAlone.length === 0 ? text.addBoth : text.addQuality;
   return entersAlone.length === 0 && approves.length === 1 ? text.addTechnician : null;
 }

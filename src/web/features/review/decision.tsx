@@ -40,7 +40,7 @@ export function Decision({ calibration, readAgain }: DecisionProps) {
         <p className={styles.way}>
           {review.signInToDecide} <ButtonLink href={signInAddress(location, '')}>{review.signIn}</ButtonLink>
         </p>
-      ) : !mayDo(person.role, 'decide-calibration') ? (
+      ) : !mayDo(person.role, 'approve-calibration') ? (
         <p>{person.id === calibration.enteredBy ? review.ownWork : review.roleMayNot}</p>
       ) : (
         <DecisionForm calibration={calibration} person={person.id} readAgain={readAgain} />
@@ -61,6 +61,8 @@ function DecisionForm({ calibration, person, readAgain }: DecisionFormProps) {
   const kept = `decision on ${calibration.number} by ${person}`;
   const [{ note = '', reason = '' }] = useState(() => recallFields(window.sessionStorage, kept, ['note', 'reason']));
   const approval = useForm({ defaultValues: { note } });
+  // Kept apart from the note, which outlasts a reload.
+  const signature = useForm({ defaultValues: { password: '' } });
   const rejection = useForm({ defaultValues: { reason } });
   useKeptDecision(kept, approval, rejection);
   const needsNote = calibration.approvalNeedsNote;
@@ -68,10 +70,12 @@ function DecisionForm({ calibration, person, readAgain }: DecisionFormProps) {
   const isStale = decision.error instanceof ProblemError && decision.error.problem.code === 'review-stale';
   const noteProblem =
     approval.formState.errors.note?.message ?? (sent === 'approval' ? problemForField(decision.error, 'note') : null);
+  const passwordProblem = sent === 'approval' ? problemForField(decision.error, 'password') : null;
   const reasonProblem =
     rejection.formState.errors.reason?.message ??
     (sent === 'rejection' ? problemForField(decision.error, 'reason') : null);
-  const isShownAtField = decision.error !== null && (noteProblem !== null || reasonProblem !== null);
+  const isShownAtField =
+    decision.error !== null && (noteProblem !== null || passwordProblem !== null || reasonProblem !== null);
   const decide = (input: DecisionInput) =>
     decision.mutate(input, { onSuccess: () => forgetFields(window.sessionStorage, kept) });
   const longEnough = (text: string) => text.trim().length >= shortestReason || review.reasonNeeded;
@@ -83,7 +87,9 @@ function DecisionForm({ calibration, person, readAgain }: DecisionFormProps) {
         <form
           className={styles.form}
           noValidate
-          onSubmit={approval.handleSubmit((typed) => decide({ kind: 'approval', note: typed.note }))}
+          onSubmit={approval.handleSubmit((typed) =>
+            decide({ kind: 'approval', note: typed.note, password: signature.getValues('password') }),
+          )}
         >
           <p>{review.whatApproves(calibration.pair, calibration.dueDate)}</p>
           <TextField
@@ -92,6 +98,14 @@ function DecisionForm({ calibration, person, readAgain }: DecisionFormProps) {
             maxLength={500}
             problem={noteProblem ?? null}
             {...approval.register('note', { validate: (text) => !needsNote || longEnough(text) })}
+          />
+          <TextField
+            label={review.passwordToSign}
+            type="password"
+            autoComplete="current-password"
+            maxLength={200}
+            problem={passwordProblem ?? null}
+            {...signature.register('password')}
           />
           <Button look="primary" type="submit" disabled={decision.isPending}>
             {decision.isPending && sent === 'approval' ? review.approving : review.approve}

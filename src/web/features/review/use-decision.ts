@@ -7,7 +7,7 @@ import { forgetAnswers } from '../../app/queries/forget-answers.ts';
 import { calibrationKey } from '../../app/queries/use-calibrations.ts';
 
 export type DecisionInput =
-  | { readonly kind: 'approval'; readonly note: string }
+  | { readonly kind: 'approval'; readonly note: string; readonly password: string }
   | { readonly kind: 'rejection'; readonly reason: string };
 
 export function useDecision({ number, reviewHash }: CalibrationAnswer) {
@@ -18,7 +18,7 @@ export function useDecision({ number, reviewHash }: CalibrationAnswer) {
       const note = decision.kind === 'approval' ? decision.note.trim() : '';
       const body =
         decision.kind === 'approval'
-          ? { reviewHash, ...(note === '' ? {} : { note }) }
+          ? { reviewHash, password: decision.password, ...(note === '' ? {} : { note }) }
           : { reason: decision.reason.trim() };
       return post(address, body, calibrationAnswer);
     },

@@ -15,7 +15,7 @@ export const openPlant = {
   id: 'Sign-in name',
   idHint: 'Lower-case letters, digits, dots or hyphens, for example ana.reyes',
   password: 'Password',
-  passwordHint: 'At least 8 characters.',
+  passwordHint: 'At least 12 characters.',
   fillIn: 'Fill this in.',
   button: 'Open the plant',
   opening: 'Writing the first entries ...',

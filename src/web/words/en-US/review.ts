@@ -50,6 +50,7 @@ export const review = {
   directionColumn: 'Direction',
 
   decisionTitle: 'Decision',
+  passwordToSign: 'Your password, to sign',
   approve: 'Approve',
   approving: 'Approving ...',
   reject: 'Reject',
