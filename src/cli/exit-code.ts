@@ -8,6 +8,7 @@ export const exitCodes = { done: 0, badInput: 1, refused: 2, stop: 3, caution: 4
 const refusals: readonly ProblemCode[] = [
   'pair-parted',
   'not-calibrated',
+  'void-by-event',
   'on-hold',
   'outside-calibrated-range',
   'above-jack-rating',
@@ -20,6 +21,7 @@ const refusals: readonly ProblemCode[] = [
   'approver-is-enterer',
   'already-decided',
   'already-withdrawn',
+  'already-settled',
   'review-stale',
   'ledger-broken',
   'head-not-found',

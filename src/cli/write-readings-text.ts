@@ -1,5 +1,6 @@
 // The table of `jackledger lookup --table` for people and as CSV. One look-up is in write-lookup-text.ts.
 
+import { headComment } from '../contract/head-comment.ts';
 import type { ReadingsAnswer } from '../contract/readings-table.ts';
 import { writeBasis, writeWarningLines } from './write-lookup-text.ts';
 import { significant, writeTable } from './write-table.ts';
@@ -21,6 +22,7 @@ export function writeReadingsText(answer: ReadingsAnswer, subject: string): stri
     ...writeBasis(answer),
     '',
     ...writeWarningLines(answer.warnings),
+    ...(answer.ledgerHead === null ? [] : [`Ledger head ${answer.ledgerHead}.`]),
     ...(outcome === 'withheld' ? ['A table is never released; ask for the one force that is needed.'] : []),
   ];
   return `${lines.join('\n').trimEnd()}\n`;
@@ -114,8 +116,11 @@ const columns = [
   'reading',
 ] as const satisfies readonly (keyof Row)[];
 
-/** Answers the rows as CSV, numbers unrounded, with the units in the brackets of the header. */
-export function writeReadingsCsv({ rows, unit, readingUnit }: ReadingsAnswer): string {
+/**
+ * Answers the rows as CSV, numbers unrounded, with the units in the brackets of the header. With a pair the last line is a
+ * comment with the head of the ledger.
+ */
+export function writeReadingsCsv({ rows, unit, readingUnit, ledgerHead }: ReadingsAnswer): string {
   const heads: Readonly<Record<(typeof columns)[number], string>> = {
     force: `force (${unit})`,
     readingToSet: `reading to set (${readingUnit})`,
@@ -126,5 +131,6 @@ export function writeReadingsCsv({ rows, unit, readingUnit }: ReadingsAnswer): s
     reading: `unrounded reading (${readingUnit})`,
   };
   const lines = rows.map((row) => [...columns.map((column) => row[column] ?? ''), row.warnings.join(' ')].join(','));
-  return `${[[...columns.map((column) => heads[column]), 'warnings'].join(','), ...lines].join('\n')}\n`;
+  const comment = ledgerHead === null ? [] : [headComment(ledgerHead)];
+  return `${[[...columns.map((column) => heads[column]), 'warnings'].join(','), ...lines, ...comment].join('\n')}\n`;
 }

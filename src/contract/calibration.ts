@@ -1,7 +1,10 @@
 // Submitting, reviewing and deciding a calibration, and the page of one pair.
 
 import { z } from 'zod';
+import { verdicts } from '../domain/calibration/acceptance-result.ts';
+import { actAnswer, doubtAnswer } from './doubt.ts';
 import { certificateAnswer, gaugeAnswer, jackAnswer, loadCellAnswer, pairLine } from './equipment.ts';
+import { pairEventAnswer } from './event.ts';
 import { degreeInput, fitAnswer } from './fit.ts';
 import { plantDay, runSheetBody, tag } from './run-sheet-json.ts';
 
@@ -16,9 +19,6 @@ export const submissionBody = z.strictObject({
   degreeReason: z.string().max(500).optional(),
 });
 
-/** Who did something in which entry, when and why. */
-const act = z.object({ seq: z.number().int(), by: z.string(), at: z.string(), reason: z.string() });
-
 export const calibrationLine = z.object({
   number: z.string(),
   pair: z.string(),
@@ -30,7 +30,7 @@ export const calibrationLine = z.object({
   decidedBy: z.string().nullable(),
   decidedAt: z.string().nullable(),
   decisionNote: z.string().nullable(),
-  withdrawn: act.nullable().describe('Who withdrew it, when and why; no look-up rests on it from then on'),
+  withdrawn: actAnswer.nullable().describe('Who withdrew it, when and why; no look-up rests on it from then on'),
 });
 
 /** Everything the reviewer sees; `reviewHash` stands for exactly this sheet, curve and rules. */
@@ -41,6 +41,24 @@ export const calibrationAnswer = calibrationLine.extend({
   degreeReason: z.string().nullable(),
   fit: fitAnswer,
   certificate: certificateAnswer.nullable(),
+  asFound: z
+    .object({
+      verdict: z.enum(verdicts),
+      isOutside: z.boolean(),
+      worst: z
+        .object({
+          errorPercent: z.number(),
+          expandedUncertaintyPercent: z.number(),
+          reading: z.number(),
+          force: z.number(),
+        })
+        .nullable(),
+      limitPercent: z.number(),
+      pointsOffCurve: z.number().int(),
+      message: z.string(),
+    })
+    .nullable()
+    .describe('How the run found the pair by the curve in use before; null for a run that does not tell'),
   dueDate: z.string(),
   reviewHash: z.string(),
   approvalNeedsNote: z.boolean().describe('It fails a rule, or an entry check found an error'),
@@ -96,6 +114,8 @@ export const pairPageAnswer = z.object({
     })
     .nullable()
     .describe('Largest change of force against the calibration before'),
+  doubts: z.array(doubtAnswer).describe('About all of its calibrations, those cleared too'),
+  events: z.array(pairEventAnswer).describe('Newest first'),
   calibrations: z.array(calibrationAnswer).describe('Newest calibration day first'),
   entries: z.array(entryLine).describe('Newest first'),
 });

@@ -6,7 +6,7 @@ import { uncertaintyBudgetAnswer } from './fit.ts';
 import { quantityAnswer } from './quantity.ts';
 import { plainLine, plantDay } from './run-sheet-json.ts';
 
-export const standings = ['ready', 'due-soon', 'overdue', 'drifting', 'on-hold', 'not-calibrated'] as const;
+export const standings = ['ready', 'due-soon', 'overdue', 'drifting', 'in-doubt', 'on-hold', 'not-calibrated'] as const;
 export const standing = z.enum(standings);
 
 export const warningAnswer = z.object({

@@ -66,6 +66,7 @@ export const dueAnswer = z.object({
   asOf: z.string(),
   within: z.number().int().nullable(),
   pairs: z.array(pairLine).describe('Pairs with no valid calibration first, then by due date'),
+  ledgerHead: z.string().describe('The head of the ledger it was taken from, to be checked against it later'),
 });
 export type DueAnswer = z.infer<typeof dueAnswer>;
 
@@ -91,9 +92,13 @@ export const ledgerAnswer = z.object({
 
 export const verificationAnswer = z.object({
   verified: z.boolean(),
-  entries: z.number().int(),
+  entries: z.number().int().describe('Each with its number, its previous hash and its own hash as they were written'),
+  approvals: z.number().int().describe('Of them approvals, each checked for who signed and what'),
   head: z.object({ seq: z.number().int(), hash: z.string() }),
   shortHead: z.string(),
+  notes: z
+    .array(z.object({ seq: z.number().int(), message: z.string() }))
+    .describe('What is odd yet proves nothing: the clock of the server went backwards'),
 });
 
 /** The entry that the head on a paper names. */

@@ -52,5 +52,6 @@ export const readingsAnswer = z.object({
   pair: z.object({ tag: z.string(), jack: z.string(), gauge: z.string(), strandsPulled: z.number().int() }).nullable(),
   calibration: calibrationInForceAnswer.nullable(),
   warnings: z.array(warningAnswer),
+  ledgerHead: z.string().nullable().describe('The head of the ledger it was taken from; null for a bare run sheet'),
 });
 export type ReadingsAnswer = z.infer<typeof readingsAnswer>;

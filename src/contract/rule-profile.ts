@@ -36,4 +36,12 @@ export const ruleProfileAnswer = z.object({
   resolutionPercent: limit.optional(),
   firstUseDays: limit.optional(),
   fallingUse: limit.optional(),
+  eventDropped: limit.optional(),
+  eventOverload: limit.optional(),
+  eventRepair: limit.optional(),
+  eventSeals: limit.optional(),
+  eventHose: limit.optional(),
+  eventPointer: limit.optional(),
+  eventStrandBreak: limit.optional(),
+  eventMemberSwapped: limit.optional(),
 }) satisfies z.ZodType<RuleProfile>;

@@ -19,6 +19,7 @@ const statements = {
   'load cell': 'loadCell',
   set: 'set',
   loading: 'loading',
+  condition: 'condition',
   'first use on': 'firstUseOn',
   note: 'note',
 } as const satisfies Record<string, keyof RunSheet>;

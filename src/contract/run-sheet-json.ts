@@ -1,7 +1,7 @@
 // A run sheet as JSON, format jackledger-run-sheet/1. As CSV it is in run-sheet-csv.ts.
 
 import { z } from 'zod';
-import type { RunSheet } from '../domain/calibration/run-sheet.ts';
+import { type RunSheet, sheetConditions } from '../domain/calibration/run-sheet.ts';
 import { parsePlantDay } from '../domain/dates/plant-day.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import { force } from '../domain/units/force.ts';
@@ -54,6 +54,12 @@ export const runSheetBody = z.strictObject({
   loadCell: tag.optional(),
   set: z.enum(['force', 'reading'], 'Which quantity was set: "force" or "reading"').optional(),
   loading: z.enum(['active', 'passive'], '"active" (the jack pushes the cell) or "passive"').optional(),
+  condition: z
+    .enum(
+      sheetConditions,
+      '"as-found" (before anything was adjusted), "as-left" (afterwards) or "unchanged" (both at once)',
+    )
+    .optional(),
   firstUseOn: plantDay.optional(),
   temperatureCelsius: z.number().min(-60).max(80).optional(),
   note: z.string().max(2000).optional(),
@@ -123,7 +129,7 @@ function sheetOfBody(body: RunSheetBody): Outcome<RunSheet> {
       ramExtension: { value: cycle.ramExtension.value, unit: unit.value },
     });
   }
-  const { pair, calibratedOn, loadCell, set, loading, temperatureCelsius, firstUseOn, note } = body;
+  const { pair, calibratedOn, loadCell, set, loading, temperatureCelsius, condition, firstUseOn, note } = body;
   const optional = {
     pair,
     calibratedOn,
@@ -131,6 +137,7 @@ function sheetOfBody(body: RunSheetBody): Outcome<RunSheet> {
     set,
     loading,
     temperatureCelsius,
+    condition,
     firstUseOn,
     note,
   };

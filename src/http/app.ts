@@ -16,13 +16,16 @@ import Fastify, {
 import { jsonSchemaTransform, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import { z } from 'zod';
 import type { Plant } from '../service/plant.ts';
+import type { BackupWatch } from '../service/show-backups.ts';
 import { hashForUnknownNames } from '../service/sign-in.ts';
 import { createSignInThrottle } from '../service/sign-in-throttle.ts';
 import { handleErrors, ShapeError, sendProblem } from './errors.ts';
 import { refuseStrangers } from './refuse-strangers.ts';
+import { backupRoutes } from './routes/backup-routes.ts';
 import { calibrationRoutes } from './routes/calibration-routes.ts';
 import { correctionRoutes } from './routes/correction-routes.ts';
 import { deviceRoutes } from './routes/device-routes.ts';
+import { doubtRoutes } from './routes/doubt-routes.ts';
 import { equipmentRoutes } from './routes/equipment-routes.ts';
 import { lookUpRoutes } from './routes/look-up-routes.ts';
 import { ownAccountRoutes } from './routes/own-account-routes.ts';
@@ -53,6 +56,8 @@ export interface AppOptions {
   readonly tls: { readonly cert: string; readonly key: string } | null;
   /** The password the sample plant's people share; null on a real plant. */
   readonly samplePassword: string | null;
+  /** How the backups by the clock stand; left out where there are none. */
+  readonly backups?: BackupWatch | null;
 }
 
 /** A larger body is no run sheet and no form of this program. */
@@ -107,6 +112,7 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
     if (!options.openReading) refuseStrangers(scope, plant);
     const typed = scope.withTypeProvider<ZodTypeProvider>();
     plantRoutes(typed, plant);
+    backupRoutes(typed, plant, options.backups ?? null);
     sessionRoutes(typed, plant, { ...options, throttle });
     peopleRoutes(typed, plant, { ...options, throttle });
     ownAccountRoutes(typed, plant, throttle);
@@ -114,6 +120,7 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
     equipmentRoutes(typed, plant);
     calibrationRoutes(typed, plant, throttle);
     correctionRoutes(typed, plant);
+    doubtRoutes(typed, plant);
     lookUpRoutes(typed, plant);
     rulesRoutes(typed, plant);
     typed.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());

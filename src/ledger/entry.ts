@@ -32,6 +32,11 @@ export interface EntryBodies {
     readonly profile: RuleProfile;
     readonly reason: string;
   };
+  /** subject: name of the profile. Since 2: what events do. */
+  readonly 'rules-set/3': {
+    readonly profile: RuleProfile;
+    readonly reason: string;
+  };
   /** subject: id of the person */
   readonly 'person-added/1': { readonly name: string; readonly role: Role };
   /** subject: id of the person */
@@ -87,6 +92,8 @@ export interface EntryBodies {
   };
   /** subject: number of the calibration. Since 1: the day of first use in the sheet. */
   readonly 'run-recorded/2': EntryBodies['run-recorded/1'];
+  /** subject: number of the calibration. Since 2: whether the sheet is as found, as left or both. */
+  readonly 'run-recorded/3': EntryBodies['run-recorded/1'];
   /** subject: number of the calibration; `reviewed` is the hash of what the approver saw (see review-hash.ts) */
   readonly 'calibration-approved/1': {
     readonly reviewed: string;
@@ -170,6 +177,7 @@ export const entryKinds = [
   'plant-opened/1',
   'rules-set/1',
   'rules-set/2',
+  'rules-set/3',
   'person-added/1',
   'person-changed/1',
   'person-barred/1',
@@ -190,6 +198,7 @@ export const entryKinds = [
   'pair-parted/1',
   'run-recorded/1',
   'run-recorded/2',
+  'run-recorded/3',
   'calibration-approved/1',
   'calibration-approved/2',
   'calibration-rejected/1',

@@ -6,7 +6,7 @@ import type { CalibrationRecord } from './plant-state.ts';
 
 export function recordRun(
   plant: GrowingPlant,
-  entry: LedgerEntry<'run-recorded/1'> | LedgerEntry<'run-recorded/2'>,
+  entry: LedgerEntry<'run-recorded/1'> | LedgerEntry<'run-recorded/2'> | LedgerEntry<'run-recorded/3'>,
 ): void {
   const pair = known(plant.pairs, entry.body.pair, entry, 'pair');
   const calibration: CalibrationRecord = {

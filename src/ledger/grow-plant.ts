@@ -44,6 +44,7 @@ function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {
       return;
     case 'rules-set/1':
     case 'rules-set/2':
+    case 'rules-set/3':
       plant.rules = entry.body.profile;
       plant.rulesHash = entry.hash;
       plant.rulesSet = { seq: entry.seq, at: entry.at, by: entry.actor, reason: entry.body.reason };
@@ -100,6 +101,7 @@ function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {
       return;
     case 'run-recorded/1':
     case 'run-recorded/2':
+    case 'run-recorded/3':
       recordRun(plant, entry);
       return;
     case 'calibration-approved/1':

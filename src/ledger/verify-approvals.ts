@@ -35,10 +35,12 @@ export function readApprovals(sha256: Sha256): ApprovalReader {
     switch (row.kind) {
       case 'run-recorded/1':
       case 'run-recorded/2':
+      case 'run-recorded/3':
         runs.set(row.subject, { hash: row.hash, enteredBy: row.actor, loadCell: body.loadCell });
         return;
       case 'rules-set/1':
       case 'rules-set/2':
+      case 'rules-set/3':
         rules = { hash: row.hash, profile: body.profile };
         return;
       case 'certificate-filed/1':

@@ -11,6 +11,8 @@ import { readApprovals } from './verify-approvals.ts';
 
 export interface VerifiedLedger {
   readonly entries: number;
+  /** Of them approvals, each by another than the enterer, and of what the ledger holds where it says what was signed. */
+  readonly approvals: number;
   readonly head: { readonly seq: number; readonly hash: string };
   /** What is odd yet proves nothing: the clock of the server went backwards. */
   readonly notes: readonly { readonly seq: number; readonly message: string }[];
@@ -35,6 +37,7 @@ export async function verifyLedger(
   let lastAt = Number.NEGATIVE_INFINITY;
   const notes: { readonly seq: number; readonly message: string }[] = [];
   const approvals = readApprovals(sha256);
+  let approvalsRead = 0;
   try {
     for await (const row of rows) {
       const misplaced = faultOfPlace(row, head);
@@ -42,6 +45,7 @@ export async function verifyLedger(
       const content = readContent(row, sha256);
       const why = content.fault ?? approvals.faultOf(row, content.body);
       if (why !== undefined) return broken(row.seq, why);
+      if (row.kind.startsWith('calibration-approved/')) approvalsRead += 1;
       const at = Date.parse(row.at);
       if (Number.isNaN(at)) notes.push({ seq: row.seq, message: `"${row.at}" is not a time.` });
       else if (at < lastAt) notes.push({ seq: row.seq, message: `The time ${row.at} lies before an entry above it.` });
@@ -53,7 +57,7 @@ export async function verifyLedger(
     const reason = error instanceof Error ? error.message : String(error);
     return broken(head.seq + 1, `it cannot be read (${reason})`);
   }
-  return succeed({ entries: head.seq, head, notes, found });
+  return succeed({ entries: head.seq, approvals: approvalsRead, head, notes, found });
 }
 
 function faultOfPlace(row: StoredRow, head: VerifiedLedger['head']): string | undefined {

@@ -1,5 +1,6 @@
 // One calibration as everybody judges it: curve, levels, checks, acceptance, certificate of the day, due day.
 
+import { doubtOfWithdrawal } from '../domain/calibration/doubt.ts';
 import { type EntryCheck, entryChecks } from '../domain/calibration/entry-checks.ts';
 import type { UnknownName } from '../domain/calibration/equipment-checks.ts';
 import type { CalibrationFit } from '../domain/calibration/fit-calibration.ts';
@@ -66,6 +67,20 @@ export function partsOf(
   return succeed({ jack: jack.value, gauge: gauge.value, cell: cell.value, certificate });
 }
 
+/** Answers the parts of a recorded calibration; a withdrawn certificate counts where somebody cleared the doubt about it. */
+export function partsOfRecord(state: PlantState, record: CalibrationRecord): Outcome<PairParts> {
+  const { pair, loadCell, calibratedOn: day, clearedDoubts = {} } = record;
+  const parts = partsOf(state, { pair, loadCell, day });
+  if (!parts.ok || parts.value.certificate !== null) return parts;
+  const certificate = (state.certificates.get(loadCell) ?? []).findLast(
+    ({ withdrawn, ...before }) =>
+      withdrawn !== undefined &&
+      isCertificateValid(before, day) &&
+      Object.hasOwn(clearedDoubts, doubtOfWithdrawal(loadCell, before.number)),
+  );
+  return certificate === undefined ? parts : succeed({ ...parts.value, certificate });
+}
+
 /** Answers the parts of a sheet that names a pair of the plant, as far as it names them; none where it does not. */
 export function partsOfSheet(state: PlantState, sheet: RunSheet): CalibrationParts {
   const pair = sheet.pair === undefined ? null : findPair(state, sheet.pair);
@@ -103,7 +118,7 @@ export interface JudgedCurve {
 /** Judges the curve of a recorded calibration by the rules in force, once for the same rules and certificate. */
 export function judgeCurve(plant: Plant, record: CalibrationRecord): Outcome<JudgedCurve> {
   const { state } = plant;
-  const parts = partsOf(state, { pair: record.pair, loadCell: record.loadCell, day: record.calibratedOn });
+  const parts = partsOfRecord(state, record);
   if (!parts.ok) return parts;
   const key = `curve ${record.runHash} ${state.rulesHash} ${standingOfParts(state, parts.value)}`;
   return plant.once(key, () => {
@@ -115,7 +130,7 @@ export function judgeCurve(plant: Plant, record: CalibrationRecord): Outcome<Jud
 }
 
 /** Names the entries that hold the parts and the certificate as they now are, so that a correction is judged anew. */
-function standingOfParts(state: PlantState, { jack, gauge, cell, certificate }: PairParts): string {
+export function standingOfParts(state: PlantState, { jack, gauge, cell, certificate }: PairParts): string {
   const entries = [jack, gauge, ...(cell === null ? [] : [cell])].map(({ tag }) =>
     state.standing.get(standingPart(tag)),
   );

@@ -85,7 +85,7 @@ async function found(plant: Plant, file: SamplePlantFile, at: string): Promise<O
       {
         at,
         actor: programActor,
-        kind: 'rules-set/2',
+        kind: 'rules-set/3',
         subject: rules.name,
         body: { profile: rules, reason: 'the profile the sample plant works by' },
       },

@@ -1,10 +1,12 @@
 // What falls due: pairs in use, those without a valid calibration first, then by due day.
 
+import { headComment } from '../contract/head-comment.ts';
 import type { DueAnswer } from '../contract/plant.ts';
 import { csvCell } from '../contract/run-sheet-csv.ts';
 import type { PlantDay } from '../domain/dates/plant-day.ts';
 import { type Standing, standings } from '../domain/lookup/standing.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
+import { writeShortHead } from '../ledger/short-head.ts';
 import { listPairs } from './list-pairs.ts';
 import type { Plant } from './plant.ts';
 
@@ -32,12 +34,12 @@ export function listDue(plant: Plant, filter: DueFilter): DueAnswer {
     .filter((line) => filter.standing === null || line.standing === filter.standing)
     .filter((line) => filter.within === null || line.daysLeft === null || line.daysLeft <= filter.within)
     .sort((a, b) => (a.daysLeft ?? Number.NEGATIVE_INFINITY) - (b.daysLeft ?? Number.NEGATIVE_INFINITY));
-  return { asOf: filter.on, within: filter.within, pairs };
+  return { asOf: filter.on, within: filter.within, pairs, ledgerHead: writeShortHead(plant.state.head) };
 }
 
 const columns = ['pair', 'jack', 'gauge', 'standing', 'calibrated on', 'due', 'days left', 'waiting', 'because'];
 
-/** The same list as CSV. */
+/** The same list as CSV; its last line is a comment with the head of the ledger. */
 export function writeDueCsv(due: DueAnswer): string {
   const rows = due.pairs.map((line) =>
     [
@@ -54,5 +56,5 @@ export function writeDueCsv(due: DueAnswer): string {
       .map(csvCell)
       .join(','),
   );
-  return `${[columns.join(','), ...rows].join('\n')}\n`;
+  return `${[columns.join(','), ...rows, headComment(due.ledgerHead)].join('\n')}\n`;
 }

@@ -43,6 +43,7 @@ function summaryOf(entry: AnyLedgerEntry): string {
       return `Ledger of ${entry.body.name} opened.`;
     case 'rules-set/1':
     case 'rules-set/2':
+    case 'rules-set/3':
       return `Rules set to "${entry.body.profile.title}": ${entry.body.reason}`;
     case 'person-added/1':
       return `${entry.body.name} added as ${entry.body.role}.`;
@@ -80,6 +81,7 @@ function summaryOf(entry: AnyLedgerEntry): string {
       return `Pair ${subject} parted on ${entry.body.on}: ${entry.body.reason}`;
     case 'run-recorded/1':
     case 'run-recorded/2':
+    case 'run-recorded/3':
       return `Calibration ${subject} of pair ${entry.body.pair} on ${entry.body.calibratedOn} entered.`;
     case 'calibration-approved/1':
     case 'calibration-approved/2':

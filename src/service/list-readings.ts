@@ -12,6 +12,7 @@ import type { RuleProfile } from '../domain/rules/rule-profile.ts';
 import { type ForceUnit, force } from '../domain/units/force.ts';
 import { pressure } from '../domain/units/pressure.ts';
 import { convert, parseUnit, type Quantity } from '../domain/units/quantity.ts';
+import { writeShortHead } from '../ledger/short-head.ts';
 import { findPair } from './find-record.ts';
 import { calibrationOf, readTemperature } from './look-up.ts';
 import { pairBasis } from './pair-basis.ts';
@@ -37,6 +38,7 @@ export function listReadings(plant: Plant, tag: string, query: ReadingsQuery): O
     dueDate: standing.dueDate,
     pair: { tag: pair.tag, jack: pair.jack, gauge: pair.gauge, strandsPulled },
     calibration: calibrationOf(current),
+    ledgerHead: writeShortHead(plant.state.head),
   });
 }
 
@@ -58,6 +60,7 @@ export function listReadingsOfSheet(
     dueDate: null,
     pair: null,
     calibration: null,
+    ledgerHead: null,
   });
 }
 

@@ -47,7 +47,7 @@ export async function openNewPlant(
       {
         at,
         actor: programActor,
-        kind: 'rules-set/2',
+        kind: 'rules-set/3',
         subject: plant.state.rules.name,
         body: { profile: plant.state.rules, reason: 'the profile a new ledger starts with' },
       },

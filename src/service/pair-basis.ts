@@ -6,15 +6,17 @@ import { isSameCurve } from '../domain/calibration/same-curve.ts';
 import { type PlantDay, plantDayAt } from '../domain/dates/plant-day.ts';
 import { changeBetweenCalibrations } from '../domain/drift/between-calibrations.ts';
 import type { Certificate } from '../domain/equipment/equipment.ts';
+import { type ActingEvent, actingEvents } from '../domain/equipment/event-effect.ts';
 import { readableStep } from '../domain/equipment/readable-step.ts';
 import { warningsOfFirstUse } from '../domain/lookup/first-use.ts';
 import { warningsOfStanding } from '../domain/lookup/judge-target.ts';
 import type { LookupBasis } from '../domain/lookup/lookup-basis.ts';
 import { judgeStanding, type StandingJudgement } from '../domain/lookup/standing.ts';
-import { type Warning, warn } from '../domain/lookup/warning.ts';
+import { type Warning, type WarningCode, warn } from '../domain/lookup/warning.ts';
 import { type Outcome, succeed } from '../domain/problem.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
 import type { CalibrationRecord, PairRecord } from '../ledger/plant-state.ts';
+import { openDoubts } from './doubts-of.ts';
 import { judgeCurve, partsOf } from './judge-calibration.ts';
 import type { Plant } from './plant.ts';
 
@@ -25,11 +27,15 @@ export interface CalibrationChange {
   readonly unit: string;
 }
 
-/** The approved calibrations of a pair up to a day, the latest calibration day first; of one day the last entered first. */
+/**
+ * The approved calibrations of a pair up to a day, the latest calibration day first; of one day the last entered first.
+ * A run made before an adjustment is none: it tells how the pair was found, and nobody works by it.
+ */
 export function approvedCalibrations(plant: Plant, record: PairRecord, on: PlantDay): readonly CalibrationRecord[] {
   return record.calibrations
     .flatMap((number) => plant.state.calibrations.get(number) ?? [])
     .filter((calibration) => calibration.status === 'approved' && calibration.calibratedOn <= on)
+    .filter(({ sheet }) => sheet.condition !== 'as-found')
     .reverse()
     .sort((a, b) => (a.calibratedOn < b.calibratedOn ? 1 : a.calibratedOn > b.calibratedOn ? -1 : 0));
 }
@@ -52,17 +58,45 @@ export function latestChange(plant: Plant, approved: readonly CalibrationRecord[
 /** How a pair stands on a day. */
 export function standingOf(plant: Plant, record: PairRecord, on: PlantDay): StandingJudgement {
   const approved = approvedCalibrations(plant, record, on);
+  const [current] = approved;
+  const speaking = warningsAgainst(plant, record, current, on);
   return judgeStanding(
     {
       pair: record.pair,
       hold: record.hold,
-      calibratedOn: approved[0]?.calibratedOn ?? null,
+      calibratedOn: current?.calibratedOn ?? null,
       changePercent: latestChange(plant, approved)?.changePercent ?? null,
+      voidBecause: speaking.find(({ weight }) => weight === 'refuse')?.message ?? null,
+      doubts: speaking.filter(({ weight }) => weight === 'stop').map(({ message }) => message),
     },
     on,
     plant.state.rules,
   );
 }
+
+/** What speaks against a pair beside its dates: a curve other than the approved one, events, doubts nobody cleared. */
+function warningsAgainst(
+  plant: Plant,
+  record: PairRecord,
+  current: CalibrationRecord | undefined,
+  on: PlantDay,
+): readonly Warning[] {
+  if (current === undefined) return [];
+  const events = actingEvents(record.events, current, on, plant.state.rules).map(({ effect, because }) =>
+    warn(codeOfEffect[effect], because),
+  );
+  const doubts = openDoubts(plant, record, current, on).map(({ cause, because }) =>
+    warn(cause === 'pair-as-found' ? 'curve-in-doubt' : 'reference-in-doubt', because),
+  );
+  const fit = current.approvedCurve === undefined ? null : plant.fitOf(current);
+  return [...(fit?.ok ? warningsOfApproval(current, fit.value.curve) : []), ...events, ...doubts];
+}
+
+const codeOfEffect = {
+  void: 'void-by-event',
+  stop: 'event-not-settled',
+  caution: 'event-reported',
+} as const satisfies Readonly<Record<ActingEvent['effect'], WarningCode>>;
 
 export interface PairBasis {
   readonly basis: LookupBasis;
@@ -116,7 +150,7 @@ function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: Pla
       acceptance: judged?.value.judged.acceptance ?? [],
       besides: [
         ...warningsOfClock(plant, today),
-        ...warningsOfApproval(latest, judged?.value.fit.curve),
+        ...warningsAgainst(plant, record, latest, on),
         ...ofAnotherDay.value,
         ...firstUse,
       ],
@@ -127,8 +161,8 @@ function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: Pla
 }
 
 /** A curve that fits otherwise than when it was approved, by another version or from another sheet, gives no number. */
-function warningsOfApproval(record: CalibrationRecord | undefined, curve: Curve | undefined): readonly Warning[] {
-  if (record?.approvedCurve === undefined || curve === undefined) return [];
+function warningsOfApproval(record: CalibrationRecord, curve: Curve): readonly Warning[] {
+  if (record.approvedCurve === undefined) return [];
   if (isSameCurve(curve, record.approvedCurve)) return [];
   const message = `The run sheet of ${record.number} gives another curve than the one ${record.decidedBy} approved; enter and approve it again.`;
   return [warn('curve-not-as-approved', message)];

@@ -21,7 +21,8 @@ const mostKept = 4;
 /**
  * Answers the plant to read from: the live one without a day or for today, else the plant of that day's end in its own
  * time zone. The entries before the first one of a later day count, in the order they were written, so that a clock set
- * back never brings in what was not known. Problems: `date-in-future`, those of `Plant.refresh`.
+ * back never brings in what was not known. Problems: `date-in-future`, `field-invalid` for a day before the ledger was
+ * opened, those of `Plant.refresh`.
  */
 export async function plantAsOf(plant: Plant, day: PlantDay | undefined): Promise<Outcome<Plant>> {
   const refreshed = await plant.refresh();
@@ -35,6 +36,14 @@ export async function plantAsOf(plant: Plant, day: PlantDay | undefined): Promis
       given: day,
     });
   }
+  const opened = dayOpened(plant);
+  if (opened !== null && day < opened) {
+    return fail('field-invalid', `This ledger was opened on ${opened}; it knows nothing of ${day}.`, {
+      where: 'asOf',
+      needed: `a day from ${opened} to ${today}`,
+      given: day,
+    });
+  }
   const days = plant.once('plants as of a day', () => new Map<PlantDay, Kept>());
   const kept = days.get(day);
   if (kept !== undefined && (kept.upTo === null || kept.upTo === plant.state.head.seq)) return succeed(kept.plant);
@@ -42,6 +51,11 @@ export async function plantAsOf(plant: Plant, day: PlantDay | undefined): Promis
   if (days.size >= mostKept) days.delete([...days.keys()][0] ?? day);
   days.set(day, made);
   return succeed(made.plant);
+}
+
+/** The day of the opening in the plant's time zone; null while the ledger is not opened. */
+function dayOpened({ state }: Plant): PlantDay | null {
+  return state.plant === null ? null : plantCalendar(state.plant.timeZone)(state.plant.openedAt);
 }
 
 async function replayUpTo(plant: Plant, day: PlantDay): Promise<Kept> {

@@ -68,14 +68,19 @@ const utf8 = new TextEncoder();
  * How much is kept of one state: the basis of every pair of a large plant, for a few days asked about, and the look-ups
  * that pages ask again and again. A full shelf is emptied. House rule.
  */
-const shelves = { bases: 50_000, 'look-ups': 5_000 } as const;
+const shelves = { bases: 50_000, 'look-ups': 5_000, doubts: 8 } as const;
 type Shelf = keyof typeof shelves;
 
 /** Replays the ledger behind the ports, each entry checked against its hash. Problem: `ledger-broken`. */
 export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
   const { state, apply } = createReplay();
   const computed = new Map<string, unknown>();
-  const kept = { seq: 0, bases: new Map<string, unknown>(), 'look-ups': new Map<string, unknown>() };
+  const kept = {
+    seq: 0,
+    bases: new Map<string, unknown>(),
+    'look-ups': new Map<string, unknown>(),
+    doubts: new Map<string, unknown>(),
+  };
 
   async function refresh(): Promise<Outcome<void>> {
     try {
@@ -127,6 +132,7 @@ export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
       kept.seq = state.head.seq;
       kept.bases.clear();
       kept['look-ups'].clear();
+      kept.doubts.clear();
     }
     if (kept[shelf].size >= shelves[shelf]) kept[shelf].clear();
     return computeOnce(kept[shelf], key, compute);

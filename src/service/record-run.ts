@@ -17,7 +17,7 @@ export interface Submission {
 
 /**
  * Records a run sheet. Refused before anything is stored: a sheet that names no pair, day or load cell, an unknown
- * one, a parted pair, a day in the future or before the pair was formed, a sheet no curve can be fitted through.
+ * one, a load cell taken out of use before, a parted pair, a day in the future or before the pair was formed, a sheet no curve can be fitted through.
  */
 export function recordRun(
   plant: Plant,
@@ -32,7 +32,7 @@ export function recordRun(
       if (!checked.ok) return checked;
       const { sheet, degree, degreeReason } = submission;
       const body = { ...checked.value, sheet, degree, ...(degreeReason === undefined ? {} : { degreeReason }) };
-      return succeed([{ at, actor: by.actor.id, kind: 'run-recorded/2', subject: nextNumber(plant.state), body }]);
+      return succeed([{ at, actor: by.actor.id, kind: 'run-recorded/3', subject: nextNumber(plant.state), body }]);
     },
     answer: (number) => findCalibration(plant.state, number),
   });
@@ -69,6 +69,14 @@ function checkSubmission(
   }
   const cell = findEquipment(plant.state, 'load-cell', sheet.loadCell, 'loadCell');
   if (!cell.ok) return cell;
+  const retired = plant.state.retired.get(cell.value.tag);
+  if (retired !== undefined && retired.on < sheet.calibratedOn) {
+    return fail('part-retired', `${cell.value.tag} was taken out of use on ${retired.on}: ${retired.reason}`, {
+      where: 'loadCell',
+      needed: `a load cell that was in use on ${sheet.calibratedOn}`,
+      given: cell.value.tag,
+    });
+  }
   const today = plant.today();
   if (daysBetween(today, sheet.calibratedOn) > 0) {
     return fail('date-in-future', `The calibration day ${sheet.calibratedOn} lies after today, ${today}.`, {

@@ -4,10 +4,10 @@ import type { z } from 'zod';
 import type { RetirementAnswer, retirementBody } from '../contract/correction.ts';
 import { daysBetween } from '../domain/dates/plant-day.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
-import type { PlantState } from '../ledger/plant-state.ts';
 import { findPart } from './find-record.ts';
 import { type Actor, performAction } from './perform-action.ts';
 import type { Plant, Retry } from './plant.ts';
+import { pairOf } from './show-part.ts';
 
 /**
  * Takes a part out of use, today unless another day is named. Problems: `unknown-equipment`, `part-retired` when it was
@@ -33,7 +33,7 @@ export function retireEquipment(
           given: subject,
         });
       }
-      const pair = pairInUse(plant.state, subject);
+      const pair = pairOf(plant.state, subject);
       if (pair !== null) {
         return fail('part-in-use', `${subject} belongs to pair ${pair}; part that pair first.`, {
           where: 'tag',
@@ -56,11 +56,4 @@ export function retireEquipment(
       return retired === undefined ? fail('not-found', `${subject} is in use.`) : succeed({ tag: subject, ...retired });
     },
   });
-}
-
-function pairInUse(state: PlantState, tag: string): string | null {
-  for (const { pair } of state.pairs.values()) {
-    if (pair.parted === undefined && [pair.jack, pair.gauge, pair.pump].includes(tag)) return pair.tag;
-  }
-  return null;
 }

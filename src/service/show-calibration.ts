@@ -4,6 +4,8 @@ import type { z } from 'zod';
 import type { CalibrationAnswer, calibrationLine } from '../contract/calibration.ts';
 import { type Outcome, succeed } from '../domain/problem.ts';
 import type { CalibrationRecord } from '../ledger/plant-state.ts';
+import { asFoundOf } from './doubts-of.ts';
+import { findPair } from './find-record.ts';
 import { writeFit } from './fit-sheet.ts';
 import { calibrationParts, judgeCalibration } from './judge-calibration.ts';
 import type { Plant } from './plant.ts';
@@ -40,6 +42,7 @@ export function showCalibration(plant: Plant, record: CalibrationRecord): Outcom
   const shown = judgeCalibration(plant, record);
   if (!shown.ok) return shown;
   const { fit, judged, checks, parts, dueDate, reviewHash, needsNote } = shown.value;
+  const pair = findPair(plant.state, record.pair);
   const { cycles, ...sheet } = record.sheet;
   return succeed({
     ...calibrationLineOf(record),
@@ -49,6 +52,7 @@ export function showCalibration(plant: Plant, record: CalibrationRecord): Outcom
     degreeReason: record.degreeReason ?? null,
     fit: writeFit(fit, judged, { checks, rules: plant.state.rules, parts: calibrationParts(parts), pair: record.pair }),
     certificate: parts.certificate,
+    asFound: pair.ok ? asFoundOf(plant, pair.value, record) : null,
     dueDate,
     reviewHash,
     approvalNeedsNote: needsNote,

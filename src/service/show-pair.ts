@@ -4,10 +4,12 @@ import type { CalibrationAnswer, PairPageAnswer } from '../contract/calibration.
 import { type Outcome, succeed } from '../domain/problem.ts';
 import { findPair } from './find-record.ts';
 import { partsOf } from './judge-calibration.ts';
+import { listDoubts } from './list-doubts.ts';
 import { concernsPair, entryLineOf, readEntries } from './list-entries.ts';
 import { pairLine } from './list-pairs.ts';
 import { approvedCalibrations, latestChange } from './pair-basis.ts';
 import type { Plant } from './plant.ts';
+import { listEvents } from './report-event.ts';
 import { showCalibration } from './show-calibration.ts';
 
 /** Answers the page of a pair as of the plant's day. Problem: `unknown-pair`. */
@@ -46,6 +48,8 @@ export async function showPair(plant: Plant, tag: string): Promise<Outcome<PairP
     certificate: parts.value.certificate,
     current: current?.number ?? null,
     change: latestChange(plant, approved),
+    doubts: listDoubts(plant, on).doubts.filter((doubt) => doubt.pair === pair.tag),
+    events: [...listEvents(plant, record, on)],
     calibrations: calibrations
       .reverse()
       .sort((a, b) => (a.calibratedOn < b.calibratedOn ? 1 : a.calibratedOn > b.calibratedOn ? -1 : 0)),

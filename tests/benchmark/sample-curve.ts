@@ -66,6 +66,8 @@ export function lookupBasis(): LookupBasis {
         hold: null,
         calibratedOn: '2026-02-01',
         changePercent: null,
+        voidBecause: null,
+        doubts: [],
       },
       '2026-06-01',
       rules,

@@ -128,11 +128,12 @@ describe('jackledger lookup --table', () => {
     expect(output).not.toMatch(/NaN|undefined|Infinity|null/);
   });
 
-  it('writes CSV with the numbers of the JSON, unrounded, and nothing else', async () => {
+  it('writes CSV with the numbers of the JSON, unrounded, and the head of the ledger as a comment', async () => {
     const csv = await table(ready, '--csv');
     expect(csv.exitCode).toBe(0);
-    const { rows, unit, readingUnit } = await jsonTable(ready);
+    const { rows, unit, readingUnit, ledgerHead } = await jsonTable(ready);
     const [head, ...lines] = csv.output.trimEnd().split('\n');
+    expect(lines.pop()).toBe(`# ledger head: ${ledgerHead}`);
     expect(head).toBe(
       `force (${unit}),reading to set (${readingUnit}),force at reading to set (${unit}),rounding error (${unit}),` +
         `rounding error (%),expanded uncertainty (${unit}),unrounded reading (${readingUnit}),warnings`,

@@ -20,7 +20,7 @@ describe('a ledger altered behind the program', () => {
     for (const { name } of triggers) database.exec(`DROP TRIGGER ${name}`);
     const { seq } = database
       .prepare<[], { seq: number }>(
-        "SELECT max(seq) AS seq FROM entry WHERE kind = 'run-recorded/2' AND body LIKE '%\"P-01\"%'",
+        "SELECT max(seq) AS seq FROM entry WHERE kind = 'run-recorded/3' AND body LIKE '%\"P-01\"%'",
       )
       .get() ?? { seq: 0 };
     const changed = database

@@ -1,10 +1,15 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { calibrationAnswer, pairPageAnswer } from '../../src/contract/calibration.ts';
+import { equipmentAnswer } from '../../src/contract/equipment.ts';
+import { partPageAnswer } from '../../src/contract/part-page.ts';
 import { dueAnswer, ledgerAnswer, pairListAnswer } from '../../src/contract/plant.ts';
 import { problemAnswer } from '../../src/contract/problem.ts';
+import { rulesAnswer } from '../../src/contract/rules.ts';
+import { twelveMonthsTwoPercent } from '../../src/domain/rules/twelve-months-two-percent.ts';
 import type { App } from '../../src/http/app.ts';
 import { placeHold } from '../../src/service/hold-pair.ts';
 import { plantAsOf } from '../../src/service/plant-as-of.ts';
+import { retireEquipment } from '../../src/service/retire-equipment.ts';
 import { withdrawCalibration } from '../../src/service/withdraw-calibration.ts';
 import { outcomeValue } from '../outcome-value.ts';
 import { calibrate, type PlantAtWork, people, plantAtWork, runSheet } from '../plant-at-work.ts';
@@ -39,7 +44,6 @@ describe('the plant as of a day', () => {
       status: 404,
       code: 'unknown-calibration',
     });
-    expect(problemAnswer.parse(await get('/api/pairs/P-1?asOf=2026-01-04'))).toMatchObject({ code: 'unknown-pair' });
     const late = await calibrate(work.plant, runSheet({ calibratedOn: '2026-05-01' }));
     expect((await pageAsOf('2026-05-31')).calibrations.map(({ number }) => number)).toEqual(['C-0001']);
     expect((await pageAsOf('2026-06-01')).current).toBe(late);
@@ -63,7 +67,24 @@ describe('the plant as of a day', () => {
     expect(then).toMatchObject({ asOf: '2026-05-31', total: whole.total - 1 });
     expect(then.entries).toEqual(whole.entries.slice(1));
     expect(whole.entries[0]?.kind).toBe('hold-placed/1');
-    expect(ledgerAnswer.parse(await get('/api/ledger?asOf=2026-01-04'))).toMatchObject({ total: 0, entries: [] });
+  });
+
+  it('holds for the register, a part and the rules too', async () => {
+    work.setDay('2026-06-02');
+    outcomeValue(await retireEquipment(work.plant, 'LC-1', { reason: 'Overloaded.' }, by));
+    const profile = { ...twelveMonthsTwoPercent, title: 'Of project 7' };
+    const entry = { at: work.plant.clock(), actor: 'quinn', subject: profile.name };
+    const kind = 'rules-set/2' as const;
+    outcomeValue(await work.plant.append([{ ...entry, kind, body: { profile, reason: 'Of project 7.' } }], null));
+    const retired = async (query: string) =>
+      equipmentAnswer.parse(await get(`/api/equipment${query}`)).heldBy.parts.find(({ tag }) => tag === 'LC-1')
+        ?.retired;
+    expect([await retired('?asOf=2026-06-01'), (await retired(''))?.on]).toEqual([null, '2026-06-02']);
+    const part = async (query: string) => partPageAnswer.parse(await get(`/api/equipment/LC-1${query}`));
+    expect(await part('?asOf=2026-06-01')).toMatchObject({ asOf: '2026-06-01', retired: null });
+    expect((await part('')).retired?.reason).toBe('Overloaded.');
+    const title = async (query: string) => rulesAnswer.parse(await get(`/api/rules${query}`)).inForce.title;
+    expect([await title('?asOf=2026-06-01'), await title('')]).toEqual([twelveMonthsTwoPercent.title, 'Of project 7']);
   });
 
   it('ends with the day of the plant, not of UTC', async () => {
@@ -108,6 +129,9 @@ describe('the plant as of a day', () => {
   it.each([
     ['/api/pairs/P-1?asOf=2026-06-02', 'date-in-future', 'asOf'],
     ['/api/ledger?asOf=2026-06-02', 'date-in-future', 'asOf'],
+    ['/api/equipment?asOf=2026-06-02', 'date-in-future', 'asOf'],
+    ['/api/rules?asOf=2026-01-04', 'field-invalid', 'asOf'],
+    ['/api/pairs/P-1?asOf=2026-01-04', 'field-invalid', 'asOf'],
     ['/api/due?asOf=2026-02-30', 'field-invalid', 'asOf'],
     ['/api/due?asOf=2026-05-31&on=2026-06-30', 'usage', 'asOf'],
   ])('refuses what cannot be asked: %s', async (url, code, where) => {

@@ -105,7 +105,7 @@ describe('the page of a pair', () => {
     expect(page.current).toBe('C-0001');
     expect(page.certificate?.number).toBe('K-1');
     expect(page.calibrations[0]?.fit.verdict).toBe('conditional-pass');
-    expect(page.entries.map(({ kind }) => kind)).toEqual(['calibration-approved/2', 'run-recorded/2', 'pair-formed/1']);
+    expect(page.entries.map(({ kind }) => kind)).toEqual(['calibration-approved/2', 'run-recorded/3', 'pair-formed/1']);
   });
 
   it('says when a pair was parted, and frees its parts for another', async () => {

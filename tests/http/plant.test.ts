@@ -1,3 +1,4 @@
+import Papa from 'papaparse';
 import { beforeEach, describe, expect, it } from 'vitest';
 import {
   dueAnswer,
@@ -41,6 +42,19 @@ describe('the plant', () => {
     expect(csv.body.split('\n')[1]).toBe(
       'P-1,J-1,G-1,due-soon,2026-03-02,2027-03-02,60,0,"Calibration ends on 2027-03-02, in 60 days."',
     );
+  });
+
+  it('ends the CSV with the head of the ledger, as a comment that readers of CSV pass over', async () => {
+    const csv = (await app.inject('/api/due.csv')).body;
+    const { data, errors } = Papa.parse<Record<string, string>>(csv, {
+      header: true,
+      comments: '#',
+      skipEmptyLines: true,
+    });
+    expect(errors).toEqual([]);
+    expect(data.map(({ pair, due }) => [pair, due])).toEqual([['P-1', '2027-03-02']]);
+    const head = /^# ledger head: (\S+)$/.exec(csv.trimEnd().split('\n').at(-1) ?? '')?.[1];
+    expect((await app.inject(`/api/ledger/heads/${head}`)).json()).toMatchObject(work.plant.state.head);
   });
 
   it.each([

@@ -60,6 +60,7 @@ export const dueCommand: Command = {
           ]),
         ),
       );
+      context.write(`\nAs of ${due.asOf}; ledger head ${due.ledgerHead}\n`);
     }
     return succeed(exitCodes.done);
   },

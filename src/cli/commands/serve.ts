@@ -5,6 +5,7 @@ import { listen } from '../../http/server.ts';
 import { fileNameOf } from '../../service/back-up.ts';
 import { hasAdministrator } from '../../service/open-new-plant.ts';
 import { scheduleBackups } from '../../service/schedule-backups.ts';
+import type { BackupWatch } from '../../service/show-backups.ts';
 import { backupOptions, readBackupOptions } from '../backup-options.ts';
 import { type Command, readArguments, writeJson } from '../command.ts';
 import { exitCodes } from '../exit-code.ts';
@@ -54,6 +55,11 @@ export const serveCommand: Command = {
       return held;
     }
     const openingCode = hasAdministrator(plant) ? null : plant.randomToken().slice(0, 10).toUpperCase();
+    const backupSchedule =
+      schedule.value === null || file === null || backups === null
+        ? null
+        : { ...schedule.value, ledger: fileNameOf(file) };
+    const watch: BackupWatch | null = backupSchedule === null ? null : { schedule: backupSchedule, failure: null };
     const listening = await listen(plant, {
       webFolder: context.webFolder,
       openingCode,
@@ -61,6 +67,7 @@ export const serveCommand: Command = {
       openReading: samplePassword !== null,
       tls: reach.value.tls,
       samplePassword,
+      backups: watch,
       port: port === undefined ? defaultPort : Number(port),
       host,
     });
@@ -83,11 +90,12 @@ export const serveCommand: Command = {
       }
     }
     const stopBackups =
-      schedule.value === null || file === null || backups === null
+      backupSchedule === null || backups === null
         ? null
-        : scheduleBackups(plant, backups, { ...schedule.value, ledger: fileNameOf(file) }, (problem) =>
-            context.warn(`Backup: ${problem.message} [${problem.code}]\n`),
-          );
+        : scheduleBackups(plant, backups, backupSchedule, (problem) => {
+            if (watch !== null) watch.failure = { at: plant.clock(), message: problem.message };
+            context.warn(`Backup: ${problem.message} [${problem.code}]\n`);
+          });
     await stopped;
     await stopBackups?.();
     await listening.value.close();

@@ -21,14 +21,24 @@ export const verifyCommand: Command = {
     if (named !== null && !named.ok) return named;
     const verified = await context.verify(positionals[0] ?? values.ledger, named?.value.seq ?? null);
     if (!verified.ok) return verified;
-    const { entries, head, notes, found } = verified.value;
+    const { entries, approvals, head, notes, found } = verified.value;
     const held = named === null ? null : compareHead(named.value, found, head);
     if (held !== null && !held.ok) return held;
     if (values.json) {
       const asked = held === null ? {} : { found: held.value };
-      writeJson(context, { verified: true, entries, head, shortHead: writeShortHead(head), notes, ...asked });
+      writeJson(context, {
+        verified: true,
+        entries,
+        approvals,
+        head,
+        shortHead: writeShortHead(head),
+        notes,
+        ...asked,
+      });
     } else {
-      context.write(`${entries} entries verify. Head ${writeShortHead(head)} (${head.seq} ${head.hash})\n`);
+      context.write(
+        `${entries} entries verify, ${approvals} approvals among them. Head ${writeShortHead(head)} (${head.seq} ${head.hash})\n`,
+      );
       if (held !== null) context.write(`entry ${held.value.seq} of ${held.value.at} is in this ledger\n`);
       for (const note of notes) context.write(`Note, entry ${note.seq}: ${note.message}\n`);
     }

@@ -12,6 +12,13 @@ export type Direction = 'up' | 'down';
 /** Which quantity the technician set; the other one was observed. */
 export type SetQuantity = 'force' | 'reading';
 
+/**
+ * When a run was made: before anything was adjusted or repaired, afterwards, or both at once since nothing was.
+ * Source: ISO/IEC 17025:2017 7.8.4.1 d, results before and after any adjustment (from memory).
+ */
+export const sheetConditions = ['as-found', 'as-left', 'unchanged'] as const;
+export type SheetCondition = (typeof sheetConditions)[number];
+
 export interface RunSheetPoint {
   readonly direction: Direction;
   readonly force: number;
@@ -33,6 +40,7 @@ export interface RunSheet {
   /** `active`: the jack pushed the cell. `passive`: a machine pushed the jack. */
   readonly loading?: 'active' | 'passive';
   readonly temperatureCelsius?: number;
+  readonly condition?: SheetCondition;
   /** The day the pair is first worked with on the project the calibration is for, where the rules ask for it. */
   readonly firstUseOn?: PlantDay;
   readonly note?: string;

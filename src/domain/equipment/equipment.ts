@@ -78,6 +78,8 @@ export interface Certificate {
   /** Number of the certificate of the standard the laboratory measured against. */
   readonly restsOn?: string;
   readonly files?: readonly AttachedFile[];
+  /** How the cell was found before it was adjusted: its largest error and the limit it was held against, in % of force. */
+  readonly asFound?: { readonly errorPercent: number; readonly limitPercent: number };
   /** The certificate is not relied on any more; up to `lastGood`, where it is known, it still is. */
   readonly withdrawn?: { readonly reason: string; readonly lastGood?: PlantDay };
 }

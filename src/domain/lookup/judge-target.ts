@@ -50,7 +50,9 @@ const stops: Partial<Record<AcceptanceRule, WarningCode>> = {
 
 /** Warnings that depend on the pair and the day alone. */
 export function warningsOfStanding(basis: LookupBasis): readonly Warning[] {
-  const own = warningsOfPair(basis);
+  // A doubt says more than the rule it also breaks.
+  const isSaidBesides = (asked: WarningCode) => basis.besides.some(({ code }) => code === asked);
+  const own = warningsOfPair(basis).filter(({ code }) => code !== 'reference-in-doubt' || !isSaidBesides(code));
   const besides = basis.besides.filter((warning) => !own.some(({ code }) => code === warning.code));
   return [...own, ...besides];
 }

@@ -5,7 +5,7 @@ import { daysBetween, type PlantDay } from '../dates/plant-day.ts';
 import type { Pair } from '../equipment/pair.ts';
 import type { RuleProfile } from '../rules/rule-profile.ts';
 
-export const standings = ['ready', 'due-soon', 'overdue', 'drifting', 'on-hold', 'not-calibrated'] as const;
+export const standings = ['ready', 'due-soon', 'overdue', 'drifting', 'in-doubt', 'on-hold', 'not-calibrated'] as const;
 export type Standing = (typeof standings)[number];
 
 export interface StandingJudgement {
@@ -27,22 +27,27 @@ export interface StandingEvidence {
   readonly calibratedOn: PlantDay | null;
   /** Signed largest change of force against the calibration before, in %; null where there is none to compare. */
   readonly changePercent: number | null;
+  /** Why the curve in force is void, in one sentence: something happened, or it is not the one that was approved. */
+  readonly voidBecause: string | null;
+  /** What speaks against the calibration in force and nobody cleared or settled, gravest first. */
+  readonly doubts: readonly string[];
 }
 
 const days = (count: number): string => (count === 1 ? '1 day' : `${count} days`);
 
 /**
- * Answers how a pair stands on a day. The gravest word wins: parted or never calibrated, on hold, overdue, drifting,
- * due soon, ready. Drifting: the last two calibrations differ by more than the profile's `driftPercent`.
+ * Answers how a pair stands on a day. The gravest word wins: parted, never calibrated or void, on hold, in doubt,
+ * overdue, drifting, due soon, ready. Drifting: the last two calibrations differ by more than the profile's `driftPercent`.
  * Source: due day as in dates/due-date.ts; the order of the words is a house rule.
  */
 export function judgeStanding(evidence: StandingEvidence, today: PlantDay, rules: RuleProfile): StandingJudgement {
-  const { pair, hold, calibratedOn, changePercent } = evidence;
+  const { pair, hold, calibratedOn, changePercent, voidBecause, doubts } = evidence;
+  const nothing = { dueDate: null, daysLeft: null, isOverdue: false, isDueSoon: false, isDrifting: false };
   if (pair.parted !== undefined && pair.parted.on <= today) {
     const because = `Parted on ${pair.parted.on}: ${pair.parted.reason}`;
-    const nothing = { dueDate: null, daysLeft: null, isOverdue: false, isDueSoon: false, isDrifting: false };
     return { standing: 'not-calibrated', because, ...nothing };
   }
+  if (voidBecause !== null) return { standing: 'not-calibrated', because: voidBecause, ...nothing };
   const due = calibratedOn === null ? null : dueDate(calibratedOn, rules.intervalMonths.value);
   const daysLeft = due === null ? null : daysBetween(today, due);
   const overdue = due !== null && isOverdue(due, today);
@@ -65,6 +70,8 @@ export function judgeStanding(evidence: StandingEvidence, today: PlantDay, rules
     return judge('not-calibrated', 'No approved calibration of this jack with this gauge.');
   }
   if (hold !== null) return judge('on-hold', `On hold: ${hold.reason}`);
+  const [doubt] = doubts;
+  if (doubt !== undefined) return judge('in-doubt', doubt);
   if (overdue) return judge('overdue', `Calibration was valid until ${due}, ${days(-daysLeft)} ago.`);
   if (drifting && changePercent !== null) {
     const direction = changePercent > 0 ? 'more' : 'less';

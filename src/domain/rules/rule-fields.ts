@@ -4,7 +4,7 @@
 import { fail, type Outcome, succeed } from '../problem.ts';
 import type { RuleName } from './rule-profile.ts';
 
-export const ruleKinds = ['months', 'days', 'percent', 'count', 'ratio', 'yes-no', 'factor'] as const;
+export const ruleKinds = ['months', 'days', 'percent', 'count', 'ratio', 'yes-no', 'factor', 'effect'] as const;
 export type RuleKind = (typeof ruleKinds)[number];
 
 export interface RuleField {
@@ -26,7 +26,7 @@ const field = (kind: RuleKind, [least, most]: Bounds, unit: string, meaning: str
   kind,
   least,
   most,
-  isWhole: ['months', 'days', 'count', 'yes-no'].includes(kind),
+  isWhole: ['months', 'days', 'count', 'yes-no', 'effect'].includes(kind),
   without: null,
   unit,
   meaning,
@@ -41,6 +41,11 @@ const percent: Bounds = [0.05, 10];
 const efficiency: Bounds = [0.5, 1.1];
 /** No ceiling lies above the load it is a fraction of. House rule for the lower bound. */
 const ceiling: Bounds = [0.1, 1];
+
+/** What an event can do, by the value of its limit, as in equipment/event-effect.ts. */
+const effectWords = ['does nothing', 'is a caution', 'stops the pair until it is settled', 'makes the curve void'];
+const effect = (what: string): RuleField =>
+  optional('stops the pair until it is settled', 'effect', [0, 3], '', `${what}: what it does to the pair`);
 
 /**
  * Every limit of a profile. The bounds are house rules: wide of every value met in a specification, so that they refuse
@@ -83,6 +88,14 @@ export const ruleFields: Readonly<Record<RuleName, RuleField>> = {
   ceilingOfBreaking: field('ratio', ceiling, 'of breaking load', 'Stress ceiling at the jack'),
   ceilingOfYield: field('ratio', ceiling, 'of yield load', 'Stress ceiling at the jack'),
   preloadFraction: field('ratio', [0.01, 0.5], 'of the final force', 'Preload'),
+  eventRepair: effect('A part was repaired'),
+  eventSeals: effect('Seals were replaced'),
+  eventMemberSwapped: effect('A member of the pair was swapped'),
+  eventHose: effect('The hose was changed'),
+  eventOverload: effect('Overload'),
+  eventDropped: effect('A part was dropped'),
+  eventPointer: effect('The pointer does not return to zero'),
+  eventStrandBreak: effect('A strand broke'),
 };
 
 /** In the order they are read: how long, what a calibration must show, the gauge, the strand. */
@@ -95,6 +108,7 @@ export function isRuleName(text: string): text is RuleName {
 /** Answers in words what a limit may be: "a whole number from 1 to 60, in months". */
 export function writeBounds({ kind, least, most, isWhole, unit }: RuleField): string {
   if (kind === 'yes-no') return '1 for yes or 0 for no';
+  if (kind === 'effect') return '0 for nothing, 1 for a caution, 2 for a stop until it is settled, 3 for a void curve';
   return `a ${isWhole ? 'whole number' : 'number'} from ${least} to ${most}, in ${unit}`;
 }
 
@@ -105,6 +119,7 @@ export const optionalRules = ruleNames.filter((name) => ruleFields[name].without
 export function writeRuleValue(name: RuleName, value: number): string {
   const { kind, unit } = ruleFields[name];
   if (kind === 'yes-no') return value > 0 ? 'yes' : 'no';
+  if (kind === 'effect') return effectWords[value] ?? String(value);
   return `${value} ${unit}`;
 }
 

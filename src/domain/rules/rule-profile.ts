@@ -63,6 +63,18 @@ export interface RuleProfile {
   readonly firstUseDays?: Limit | undefined;
   /** 1 where readings are also worked to on falling pressure, so that reversibility belongs to the uncertainty. Without it: 0. */
   readonly fallingUse?: Limit | undefined;
+  /**
+   * What an event does to the pair until it is calibrated again: 0 nothing, 1 a caution, 2 a stop until quality settles it,
+   * 3 makes the curve void. Without it, as before `rules-set/3`: 2.
+   */
+  readonly eventDropped?: Limit | undefined;
+  readonly eventOverload?: Limit | undefined;
+  readonly eventRepair?: Limit | undefined;
+  readonly eventSeals?: Limit | undefined;
+  readonly eventHose?: Limit | undefined;
+  readonly eventPointer?: Limit | undefined;
+  readonly eventStrandBreak?: Limit | undefined;
+  readonly eventMemberSwapped?: Limit | undefined;
 }
 
 /** The names of the limits of a profile. */

@@ -3,6 +3,9 @@
 
 import type { RuleProfile } from './rule-profile.ts';
 
+const swapSource = 'ALDOT-358 (1994) 2.9; UFGS 02490: swapping or repairing a member voids the curve';
+const agencySource = 'named by agencies among what calls for a new calibration';
+
 const dialWindowSource = 'AASHTO LRFD Construction section 10; PCI MNL-116';
 
 export const twelveMonthsTwoPercent: RuleProfile = {
@@ -80,4 +83,12 @@ export const twelveMonthsTwoPercent: RuleProfile = {
     source:
       'guarded acceptance of JCGM 106:2012 8.3 and ILAC-G8:09/2019 4.2, risk below 2.5 %; the sources of the limit do not say',
   },
+  eventRepair: { value: 3, provenance: 'read', source: swapSource },
+  eventMemberSwapped: { value: 3, provenance: 'read', source: swapSource },
+  eventSeals: { value: 3, provenance: 'memory', source: `${agencySource}: seals change the friction` },
+  eventHose: { value: 2, provenance: 'memory', source: `${agencySource}, where the length of the hose changes` },
+  eventOverload: { value: 3, provenance: 'memory', source: agencySource },
+  eventDropped: { value: 2, provenance: 'house', source: 'somebody looks at the gauge before it is believed again' },
+  eventPointer: { value: 3, provenance: 'memory', source: `${agencySource}: every reading is then off` },
+  eventStrandBreak: { value: 2, provenance: 'memory', source: `${agencySource}: the recoil is a shock to the gauge` },
 };

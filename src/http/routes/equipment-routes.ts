@@ -18,6 +18,7 @@ import {
   pumpBody,
   reasonBody,
 } from '../../contract/equipment.ts';
+import { partPageAnswer } from '../../contract/part-page.ts';
 import { asOfQuery, pairListAnswer } from '../../contract/plant.ts';
 import { problemAnswer } from '../../contract/problem.ts';
 import { type Outcome, succeed } from '../../domain/problem.ts';
@@ -32,6 +33,7 @@ import type { Plant, Retry } from '../../service/plant.ts';
 import { plantAsOf } from '../../service/plant-as-of.ts';
 import { type EquipmentInput, registerEquipment } from '../../service/register-equipment.ts';
 import { showPair } from '../../service/show-pair.ts';
+import { showPart } from '../../service/show-part.ts';
 import type { App } from '../app.ts';
 import { requirePerson, retryOf } from '../current-person.ts';
 import { sendOutcome, sendProblem } from '../errors.ts';
@@ -42,10 +44,33 @@ const failures = { '4xx': problemAnswer };
 export function equipmentRoutes(app: App, plant: Plant): void {
   app.get(
     '/api/equipment',
-    { schema: { summary: 'The whole register', response: { 200: equipmentAnswer } } },
-    async (_request, reply) => {
-      const refreshed = await plant.refresh();
-      return refreshed.ok ? reply.send(listEquipment(plant)) : sendProblem(reply, refreshed.problem);
+    {
+      schema: {
+        summary: 'The whole register',
+        querystring: asOfQuery,
+        response: { 200: equipmentAnswer, ...failures },
+      },
+    },
+    async (request, reply) => {
+      const reader = await plantAsOf(plant, request.query.asOf);
+      return reader.ok ? reply.send(listEquipment(reader.value)) : sendProblem(reply, reader.problem);
+    },
+  );
+
+  app.get(
+    '/api/equipment/:tag',
+    {
+      schema: {
+        summary: 'The page of one part: as it stands, its earlier versions, certificates and entries',
+        params,
+        querystring: asOfQuery,
+        response: { 200: partPageAnswer, ...failures },
+      },
+    },
+    async (request, reply) => {
+      const reader = await plantAsOf(plant, request.query.asOf);
+      if (!reader.ok) return sendProblem(reply, reader.problem);
+      return sendOutcome(reply, await showPart(reader.value, request.params.tag));
     },
   );
 

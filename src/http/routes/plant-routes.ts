@@ -62,7 +62,12 @@ export function plantRoutes(app: App, plant: Plant): void {
 
   app.get(
     '/api/due.csv',
-    { schema: { summary: 'What falls due, as CSV', querystring: dueQuery } },
+    {
+      schema: {
+        summary: 'What falls due, as CSV; the last line is a comment with the head of the ledger',
+        querystring: dueQuery,
+      },
+    },
     async (request, reply) => {
       const reader = await plantAsOf(plant, request.query.asOf);
       if (!reader.ok) return sendProblem(reply, reader.problem);
@@ -112,8 +117,15 @@ export function plantRoutes(app: App, plant: Plant): void {
     async (_request, reply) => {
       const verified = await verifyPlant(plant);
       if (!verified.ok) return sendProblem(reply, verified.problem);
-      const { entries, head } = verified.value;
-      return reply.send({ verified: true, entries, head, shortHead: writeShortHead(head) });
+      const { entries, approvals, head, notes } = verified.value;
+      return reply.send({
+        verified: true,
+        entries,
+        approvals,
+        head,
+        shortHead: writeShortHead(head),
+        notes: [...notes],
+      });
     },
   );
 

@@ -13,6 +13,8 @@ const shapes: Readonly<Record<Standing, string>> = {
   overdue: 'M6.2 1h7.6L19 6.2v7.6L13.8 19H6.2L1 13.8V6.2z M5 8.2v3.6h10V8.2z',
   // Lozenge leaning off its axis.
   drifting: 'M3.5 3.5 19 1l-2.500 15.500L1 19z M7 7l-2 8 8-2 2-8z',
+  // Triangle on its point, with a slot and a dot.
+  'in-doubt': 'M0.800 2h18.400L10 18.800z M8.800 4.600h2.400v5.800H8.800z M8.800 11.600h2.400v2.400H8.800z',
   // Square with two upright slots.
   'on-hold': 'M1.500 1.500h17v17h-17z M5.800 5v10h2.800V5z M11.400 5v10h2.800V5z',
   // Open cross.

@@ -36,14 +36,20 @@ describe('verifyLedger', () => {
   it('passes a ledger without entries', async () => {
     expect(await verifyLedger([], sha256)).toEqual({
       ok: true,
-      value: { entries: 0, head: { seq: 0, hash: genesisHash }, notes: [], found: null },
+      value: { entries: 0, approvals: 0, head: { seq: 0, hash: genesisHash }, notes: [], found: null },
     });
   });
 
   it('passes what was written and says where it ends', async () => {
     expect(await verifyLedger(rows, sha256)).toEqual({
       ok: true,
-      value: { entries: rows.length, head: { seq: rows.length, hash: rows.at(-1)?.hash }, notes: [], found: null },
+      value: {
+        entries: rows.length,
+        approvals: rows.filter(({ kind }) => kind.startsWith('calibration-approved/')).length,
+        head: { seq: rows.length, hash: rows.at(-1)?.hash },
+        notes: [],
+        found: null,
+      },
     });
   });
 

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { writeShortHead } from '../../../src/ledger/short-head.ts';
 import { formPair } from '../../../src/service/form-pair.ts';
 import { placeHold } from '../../../src/service/hold-pair.ts';
 import { listDue, readStanding, writeDueCsv } from '../../../src/service/list-due.ts';
@@ -74,6 +75,7 @@ describe('what falls due', () => {
     expect(rows).toEqual([
       'pair,jack,gauge,standing,calibrated on,due,days left,waiting,because',
       'P-1,J-1,G-1,on-hold,2026-03-02,2027-03-02,274,0,"On hold: =HYPERLINK(""x""), dropped"',
+      `# ledger head: ${writeShortHead(plant.state.head)}`,
       '',
     ]);
   });

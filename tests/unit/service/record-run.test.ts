@@ -3,6 +3,7 @@ import type { RunSheet, RunSheetPoint } from '../../../src/domain/calibration/ru
 import { partPair } from '../../../src/service/part-pair.ts';
 import { openPlant, type Plant } from '../../../src/service/plant.ts';
 import { recordRun, type Submission } from '../../../src/service/record-run.ts';
+import { retireEquipment } from '../../../src/service/retire-equipment.ts';
 import { outcomeValue } from '../../outcome-value.ts';
 import { people, plantAtWork, runSheet } from '../../plant-at-work.ts';
 
@@ -36,6 +37,13 @@ describe('submitting a run sheet', () => {
   it('finds pair and load cell in other capitals, and names them as they are registered', async () => {
     const recorded = outcomeValue(await record(runSheet({ pair: 'p-1', loadCell: 'lc-1' })));
     expect(recorded).toMatchObject({ pair: 'P-1', loadCell: 'LC-1', sheet: { pair: 'p-1', loadCell: 'lc-1' } });
+  });
+
+  it('is refused with a load cell that was out of use by the day, not with one retired since', async () => {
+    const retire = { on: '2026-04-10', reason: 'Overloaded in the press.' };
+    outcomeValue(await retireEquipment(plant, 'LC-1', retire, by));
+    await expectRefused(runSheet({ calibratedOn: '2026-04-11' }), { code: 'part-retired', where: 'loadCell' });
+    expect(outcomeValue(await record(runSheet({ calibratedOn: '2026-04-10' }))).number).toBe('C-0002');
   });
 
   it.each(['pair', 'calibratedOn', 'loadCell'] as const)(

@@ -53,7 +53,12 @@ export function LimitChange({ name, draft, start, problems, onChange, onLeaveOut
         <Button
           id={fieldId(`open ${name}`)}
           aria-label={isThere ? rules.changeLimitOf(title) : rules.askForItOf(title)}
-          onClick={() => onChange({ value: isThere ? String(limit.value) : kind === 'yes-no' ? '1' : '', source: '' })}
+          onClick={() =>
+            onChange({
+              value: isThere ? String(limit.value) : kind === 'yes-no' ? '1' : kind === 'effect' ? '2' : '',
+              source: '',
+            })
+          }
         >
           {isThere ? rules.changeLimit : rules.askForIt}
         </Button>
@@ -76,13 +81,17 @@ export function LimitChange({ name, draft, start, problems, onChange, onLeaveOut
     <fieldset className={styles.change}>
       <legend className="for-screen-readers">{rules.changeLimitOf(title)}</legend>
       <div className={styles.fields}>
-        {kind === 'yes-no' ? (
+        {kind === 'yes-no' || kind === 'effect' ? (
           <SelectField
             {...value}
-            options={[
-              { value: '1', text: rules.yes },
-              { value: '0', text: rules.no },
-            ]}
+            options={
+              kind === 'yes-no'
+                ? [
+                    { value: '1', text: rules.yes },
+                    { value: '0', text: rules.no },
+                  ]
+                : rules.effects.map((text, effect) => ({ value: String(effect), text }))
+            }
             onChange={(event) => onChange({ ...typed, value: event.target.value })}
           />
         ) : (

@@ -22,6 +22,16 @@ export const ruleGroups = {
   ],
   gauge: ['dialWindowLow', 'dialWindowHigh', 'readableStepPercent'],
   strand: ['ceilingOfBreaking', 'ceilingOfYield', 'preloadFraction'],
+  events: [
+    'eventRepair',
+    'eventSeals',
+    'eventMemberSwapped',
+    'eventHose',
+    'eventOverload',
+    'eventDropped',
+    'eventPointer',
+    'eventStrandBreak',
+  ],
 } as const satisfies Readonly<Record<string, readonly RuleName[]>>;
 
 export const groupNames = Object.keys(ruleGroups) as readonly (keyof typeof ruleGroups)[];

@@ -3,7 +3,15 @@
 import type { PairLine } from '../../../contract/equipment.ts';
 import type { Standing } from '../../../domain/lookup/standing.ts';
 
-const usefulness: readonly Standing[] = ['ready', 'due-soon', 'drifting', 'overdue', 'on-hold', 'not-calibrated'];
+const usefulness: readonly Standing[] = [
+  'ready',
+  'due-soon',
+  'drifting',
+  'overdue',
+  'in-doubt',
+  'on-hold',
+  'not-calibrated',
+];
 
 const byTag = new Intl.Collator('en', { numeric: true });
 

@@ -35,7 +35,15 @@ function groupByDate(pairs: readonly PairLine[]): readonly DueGroup[] {
 }
 
 /** Gravest first, as a reader wants to act on them. */
-const gravestFirst: readonly Standing[] = ['overdue', 'on-hold', 'not-calibrated', 'drifting', 'due-soon', 'ready'];
+const gravestFirst: readonly Standing[] = [
+  'overdue',
+  'in-doubt',
+  'on-hold',
+  'not-calibrated',
+  'drifting',
+  'due-soon',
+  'ready',
+];
 
 function groupByStanding(pairs: readonly PairLine[]): readonly DueGroup[] {
   const order = [...gravestFirst, ...standings.filter((standing) => !gravestFirst.includes(standing))];

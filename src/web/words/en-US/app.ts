@@ -9,6 +9,7 @@ const standings: Readonly<Record<Standing, string>> = {
   'due-soon': 'Due soon',
   overdue: 'Overdue',
   drifting: 'Drifting',
+  'in-doubt': 'In doubt',
   'on-hold': 'On hold',
   'not-calibrated': 'Not calibrated',
 };

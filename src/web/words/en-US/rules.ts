@@ -22,6 +22,15 @@ const percentOfForce = { unit: '% of force', value: percentOf('% of force') };
 const ofFullScale = { unit: 'of full scale', value: percentOf('of full scale') };
 const ofPressureTimesArea = { unit: 'of pressure times area', value: percentOf('of pressure times area') };
 
+const effects = ['Nothing', 'A caution', 'A stop until quality settles it', 'The curve is void'] as const;
+const effectOf = (name: string, what: string): RuleWords => ({
+  name,
+  what,
+  unit: '',
+  value: (_digits, value) => effects[value] ?? String(value),
+  without: 'A stop until quality settles it',
+});
+
 const limits: Readonly<Record<RuleName, RuleWords>> = {
   intervalMonths: {
     name: 'Interval',
@@ -156,6 +165,14 @@ const limits: Readonly<Record<RuleName, RuleWords>> = {
     unit: 'of the final force',
     value: percentOf('of the final force'),
   },
+  eventRepair: effectOf('Repair', 'What the repair of a part does to a pair until it is calibrated again.'),
+  eventSeals: effectOf('Seals replaced', 'New seals rub otherwise than the old ones did.'),
+  eventMemberSwapped: effectOf('Member swapped', 'Another jack, gauge or pump than the one that was calibrated.'),
+  eventHose: effectOf('Hose changed', 'Another hose, or another length of it.'),
+  eventOverload: effectOf('Overload', 'More force or pressure than the pair is made for.'),
+  eventDropped: effectOf('Dropped', 'A jack or gauge that fell or was struck.'),
+  eventPointer: effectOf('Pointer off zero', 'The pointer does not come back to zero.'),
+  eventStrandBreak: effectOf('Strand break', 'A strand broke while the pair pulled it.'),
 };
 
 const known: Readonly<Record<Provenance, string>> = {
@@ -181,11 +198,13 @@ export const rules = {
   reasonWas: (reason: string) => `Reason: ${reason}`,
   limits,
   known,
+  effects,
   groups: {
     validity: 'How long a calibration holds',
     acceptance: 'What a calibration must show',
     gauge: 'Working on the gauge',
     strand: 'Pulling strand',
+    events: 'What happens between calibrations',
   },
   noSource: 'This profile has no such limit.',
   basis: (provenance: Provenance, text: string) =>

@@ -25,6 +25,9 @@ const whatToDo = {
   'above-stress-ceiling': 'Check the strand and the force on the drawing. Ask the engineer in charge.',
   'not-a-stressing-curve': 'Have the pair calibrated with the jack pushing, as it does when it pulls a strand.',
   'reference-in-doubt': 'Ask quality: the certificate of the load cell has to be settled first.',
+  'curve-in-doubt': 'Use another pair. This one is adjusted and calibrated again first.',
+  'event-not-settled': 'Use another pair. Quality looks at this one and settles it.',
+  'void-by-event': 'Use another pair that is ready. This one has to be calibrated again.',
   'of-another-day': 'Look the reading up anew before you pull.',
   'ceiling-not-checked': 'Name the strand beside the force, and its ceiling is checked.',
 } as const satisfies Partial<Record<WarningCode, string>>;

@@ -8,7 +8,11 @@ const parted: Pair = { ...pair, parted: { on: '2026-05-01', reason: 'gauge repla
 const hold = { reason: 'dropped on bed 3' };
 const calibratedOn = '2026-03-02';
 const judge = (evidence: Partial<StandingEvidence>, today: string) =>
-  judgeStanding({ pair, hold: null, calibratedOn, changePercent: null, ...evidence }, today, rules);
+  judgeStanding(
+    { pair, hold: null, calibratedOn, changePercent: null, voidBecause: null, doubts: [], ...evidence },
+    today,
+    rules,
+  );
 
 describe('how a pair stands', () => {
   it('is ready, due soon and overdue as the days go by', () => {
