@@ -2,6 +2,7 @@
 // the sample plant is laid out from. Run sheets are files of their own, in run-sheet-json.ts and run-sheet-csv.ts.
 
 import { z } from 'zod';
+import { pairEventKinds } from '../domain/equipment/pair-event.ts';
 import { roles } from '../domain/rules/role.ts';
 import { certificateBody, gaugeBody, jackBody, loadCellBody, pairBody, pumpBody } from './equipment.ts';
 import { plantDay } from './run-sheet-json.ts';
@@ -35,5 +36,12 @@ export const samplePlantFile = equipmentFile.extend({
   /** Run sheets still waiting for approval, and rejected ones with the reason, by file name. */
   undecided: z.array(z.string()).default([]),
   rejected: z.record(z.string(), reason).default({}),
+  /** What happened to pairs, and certificates withdrawn, each on its day. */
+  events: z
+    .array(z.object({ pair: z.string(), what: z.enum(pairEventKinds), on: plantDay, note: z.string() }))
+    .default([]),
+  withdrawals: z
+    .array(z.object({ loadCell: z.string(), number: z.string(), on: plantDay, lastGood: plantDay.optional(), reason }))
+    .default([]),
 });
 export type SamplePlantFile = z.output<typeof samplePlantFile>;

@@ -7,6 +7,7 @@ import { readRunSheet } from '../contract/read-run-sheet.ts';
 import type { RunSheet } from '../domain/calibration/run-sheet.ts';
 import { addPlantDays, daysBetween, type PlantDay, plantDayAt } from '../domain/dates/plant-day.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
+import { withdrawCertificate } from './amend-certificate.ts';
 import { approveCalibration, rejectCalibration } from './decide-calibration.ts';
 import { fileCertificate } from './file-certificate.ts';
 import { formPair } from './form-pair.ts';
@@ -18,6 +19,7 @@ import type { Actor } from './perform-action.ts';
 import { openPlant, type Plant, type PlantPorts } from './plant.ts';
 import { recordRun } from './record-run.ts';
 import { type EquipmentInput, registerEquipment } from './register-equipment.ts';
+import { reportEvent } from './report-event.ts';
 
 /** The password all people of the sample plant share; shown on its sign-in page. */
 export const samplePassword = 'sample-plant';
@@ -52,9 +54,12 @@ export async function layOutSamplePlant(ports: PlantPorts, files: SampleFiles): 
     if (day === undefined) return fail('field-missing', `The run sheet ${name} of the sample plant has no day.`);
     sheets.push({ name, sheet: { ...sheet.value, calibratedOn: addPlantDays(day, shift) } });
   }
-  const steps = [...registerSteps(file), ...pairSteps(file, today), ...sheetSteps(file, sheets)].sort((a, b) =>
-    a.day === b.day ? a.order - b.order : a.day < b.day ? -1 : 1,
-  );
+  const steps = [
+    ...registerSteps(file),
+    ...pairSteps(file, today),
+    ...sheetSteps(file, sheets),
+    ...troubleSteps(file),
+  ].sort((a, b) => (a.day === b.day ? a.order - b.order : a.day < b.day ? -1 : 1));
 
   let instant = `${addPlantDays(steps[0]?.day ?? today, -1)}T14:00:00.000Z`;
   const opened = await openPlant({ ...ports, clock: () => instant });
@@ -165,6 +170,26 @@ function pairSteps(file: SamplePlantFile, today: PlantDay): readonly Step[] {
   ]);
 }
 
+/** What happened after a calibration: certificates called back, parts dropped. */
+function troubleSteps(file: SamplePlantFile): readonly Step[] {
+  const quality = { actor: personWith(file, 'quality'), retry: null };
+  const technician = { actor: personWith(file, 'technician'), retry: null };
+  return [
+    ...file.withdrawals.map(({ loadCell, number, on, ...withdrawal }) => ({
+      day: on,
+      order: 6,
+      what: `withdrawal of ${number}`,
+      act: (plant: Plant) => withdrawCertificate(plant, loadCell, number, withdrawal, quality),
+    })),
+    ...file.events.map(({ pair, ...event }) => ({
+      day: event.on,
+      order: 6,
+      what: `event of ${pair}`,
+      act: (plant: Plant) => reportEvent(plant, pair, event, technician),
+    })),
+  ];
+}
+
 /** Each sheet is entered on its day and decided on the day after by somebody of quality. */
 function sheetSteps(
   file: SamplePlantFile,
@@ -218,6 +243,12 @@ function moveDates(file: SamplePlantFile, days: number): SamplePlantFile {
         calibratedOn: move(certificate.calibratedOn),
         validUntil: move(certificate.validUntil),
       })),
+    })),
+    events: file.events.map((event) => ({ ...event, on: move(event.on) })),
+    withdrawals: file.withdrawals.map(({ lastGood, ...withdrawal }) => ({
+      ...withdrawal,
+      on: move(withdrawal.on),
+      ...(lastGood === undefined ? {} : { lastGood: move(lastGood) }),
     })),
     pairs: file.pairs.map((pair) => ({
       ...pair,

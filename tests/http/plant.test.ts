@@ -80,7 +80,15 @@ describe('the plant', () => {
     expect(middle.entries.map(({ seq }) => seq)).toEqual([5, 4]);
     const verified = verificationAnswer.parse((await app.inject('/api/ledger/verification')).json());
     const { head } = work.plant.state;
-    expect(verified).toEqual({ verified: true, entries: page.total, head, shortHead: writeShortHead(head) });
+    expect(verified).toEqual({
+      verified: true,
+      entries: page.total,
+      approvals: verified.approvals,
+      head,
+      shortHead: writeShortHead(head),
+      notes: [],
+    });
+    expect(verified.approvals).toBe(page.entries.filter(({ kind }) => kind === 'calibration-approved/2').length);
   });
 
   it('says whether it holds the entry that the head on a paper names', async () => {

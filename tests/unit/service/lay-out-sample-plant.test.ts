@@ -49,7 +49,7 @@ describe('the sample plant', () => {
       expect(entry.at >= before).toBe(true);
       expect(entry.at <= instant).toBe(true);
       before = entry.at;
-      if (entry.kind === 'run-recorded/1') expect(entry.at.slice(0, 10)).toBe(entry.body.calibratedOn);
+      if (entry.kind === 'run-recorded/3') expect(entry.at.slice(0, 10)).toBe(entry.body.calibratedOn);
     }
     const calibrations = [...plant.state.calibrations.values()];
     expect(calibrations.length).toBeGreaterThanOrEqual(20);

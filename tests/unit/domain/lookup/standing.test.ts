@@ -47,7 +47,9 @@ describe('how a pair stands', () => {
     const steps: readonly (readonly [Partial<StandingEvidence>, string, string])[] = [
       [{ pair: parted, hold, ...drifting }, '2028-01-01', 'not-calibrated'],
       [{ calibratedOn: null, hold }, '2028-01-01', 'not-calibrated'],
-      [{ hold, ...drifting }, '2028-01-01', 'on-hold'],
+      [{ hold, voidBecause: 'A part was repaired.' }, '2026-06-01', 'not-calibrated'],
+      [{ hold, doubts: ['Certificate withdrawn.'], ...drifting }, '2028-01-01', 'on-hold'],
+      [{ doubts: ['Certificate withdrawn.'], ...drifting }, '2028-01-01', 'in-doubt'],
       [drifting, '2028-01-01', 'overdue'],
       [drifting, '2027-02-01', 'drifting'],
       [{}, '2027-02-01', 'due-soon'],
@@ -55,6 +57,19 @@ describe('how a pair stands', () => {
     ];
     expect(steps.map(([evidence, today]) => judge(evidence, today).standing)).toEqual(steps.map(([, , word]) => word));
     expect(new Set(steps.map(([, , word]) => word))).toEqual(new Set(standings));
+  });
+
+  it('says the gravest of what speaks against it, and no due day once the curve is void', () => {
+    expect(judge({ doubts: ['A part was dropped.', 'Certificate withdrawn.'] }, '2026-06-01')).toMatchObject({
+      standing: 'in-doubt',
+      because: 'A part was dropped.',
+      dueDate: '2027-03-02',
+    });
+    expect(judge({ voidBecause: 'Seals were replaced.' }, '2028-01-01')).toMatchObject({
+      because: 'Seals were replaced.',
+      dueDate: null,
+      isOverdue: false,
+    });
   });
 
   it('keeps the facts behind the graver word, so that nothing is hidden', () => {

@@ -69,7 +69,11 @@ const cases: Readonly<Record<WarningCode, readonly [WarningWeight, LookupResult[
   overdue: ['stop', 'withheld', () => ask({ standing: overdue })],
   'reference-in-doubt': ['stop', 'withheld', () => ask({ acceptance: [{ ...judged('fail'), rule: 'certificate' }] })],
   'void-by-event': ['refuse', 'refused', () => ask({ besides: [warn('void-by-event', 'A part was repaired.')] })],
-  'curve-in-doubt': ['stop', 'withheld', () => ask({ besides: [warn('curve-in-doubt', 'Found 3 % off.')] })],
+  'curve-in-doubt': [
+    'stop',
+    'withheld',
+    () => ask({ besides: [warn('curve-in-doubt', 'Found 3 % off as it was found.')] }),
+  ],
   'event-not-settled': ['stop', 'withheld', () => ask({ besides: [warn('event-not-settled', 'A part was dropped.')] })],
   'event-reported': ['caution', 'given', () => ask({ besides: [warn('event-reported', 'The hose was changed.')] })],
   'clock-behind-ledger': [

@@ -19,6 +19,14 @@ describe('the table of limits', () => {
 
   it('knows which limits a profile may leave out', () => {
     expect([...optionalRules].sort()).toEqual([
+      'eventDropped',
+      'eventHose',
+      'eventMemberSwapped',
+      'eventOverload',
+      'eventPointer',
+      'eventRepair',
+      'eventSeals',
+      'eventStrandBreak',
       'fallingUse',
       'firstUseDays',
       'guardFactor',

@@ -28,6 +28,14 @@ describe('the rule profile a new plant starts with', () => {
       ceilingOfYield: 0.94,
       preloadFraction: 0.2,
       guardFactor: 1,
+      eventRepair: 3,
+      eventSeals: 3,
+      eventMemberSwapped: 3,
+      eventHose: 2,
+      eventOverload: 3,
+      eventDropped: 2,
+      eventPointer: 3,
+      eventStrandBreak: 2,
     });
   });
 
