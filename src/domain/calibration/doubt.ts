@@ -113,7 +113,7 @@ function doubtsOfPair({ calibratedOn, replacedOn, foundLater }: DoubtfulCalibrat
           {
             name: `as-found ${number}`,
             cause: 'pair-as-found' as const,
-            because: `${result.message} (run ${number} of ${on})`,
+            because: `Run ${number} of ${on}. ${result.message}`,
             from: calibratedOn,
             until: replacedOn,
           },

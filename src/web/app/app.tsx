@@ -26,6 +26,9 @@ const EquipmentPage = lazy(async () => ({
 const PairPage = lazy(async () => ({
   default: (await loadPage(() => import('../features/equipment/pair-page.tsx'))).PairPage,
 }));
+const InDoubtPage = lazy(async () => ({
+  default: (await loadPage(() => import('../features/in-doubt/in-doubt-page.tsx'))).InDoubtPage,
+}));
 const LedgerPage = lazy(async () => ({
   default: (await loadPage(() => import('../features/ledger/ledger-page.tsx'))).LedgerPage,
 }));
@@ -55,6 +58,7 @@ export function App() {
             <Route path="/due" component={WhatsDuePage} />
             <Route path="/equipment" component={EquipmentPage} />
             <Route path="/equipment/:pair" component={PairPage} />
+            <Route path="/in-doubt" component={InDoubtPage} />
             <Route path="/ledger" component={LedgerPage} />
             <Route path="/open" component={OpenPlantPage} />
             <Route path="/people" component={PeoplePage} />

@@ -21,6 +21,7 @@ const everyPlace: readonly Place[] = [
   { href: '/calibrate', name: words.app.calibrate, near: true },
   { href: '/review', name: words.app.review, near: false },
   { href: '/equipment', name: words.app.equipment, near: false },
+  { href: '/in-doubt', name: words.app.inDoubt, near: false },
   { href: '/ledger', name: words.app.ledger, near: false },
   { href: '/rules', name: words.app.rules, near: false },
   { href: '/people', name: words.app.people, near: false, signedIn: true },

@@ -2,6 +2,7 @@
 
 import { calibrate } from './en-US/calibrate.ts';
 import { charts } from './en-US/charts.ts';
+import { doubt } from './en-US/doubt.ts';
 import { equipment } from './en-US/equipment.ts';
 import { figures } from './en-US/figures.ts';
 import { ledger } from './en-US/ledger.ts';
@@ -16,6 +17,7 @@ export const words = {
   ...everywhere,
   calibrate,
   charts,
+  doubt,
   equipment,
   figures,
   ledger,

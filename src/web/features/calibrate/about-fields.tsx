@@ -1,6 +1,7 @@
 // What was calibrated, when, against which load cell, what was set and in which units.
 
 import type { EquipmentAnswer } from '../../../contract/equipment.ts';
+import { sheetConditions } from '../../../domain/calibration/run-sheet.ts';
 import { type ForceUnit, force } from '../../../domain/units/force.ts';
 import { type PressureUnit, pressure } from '../../../domain/units/pressure.ts';
 import { formatQuantity, formatUnit } from '../../controls/format-number.ts';
@@ -105,6 +106,16 @@ export function AboutFields({ fields, equipment, parts, error, set, choosePair }
             ['passive', calibrate.loadingPassive],
           ]}
           onChoose={(chosen) => set({ loading: chosen })}
+        />
+        <Choice
+          legend={calibrate.conditionTitle}
+          name="condition"
+          value={fields.condition}
+          options={[
+            ['', calibrate.conditions.notSaid] as const,
+            ...sheetConditions.map((condition) => [condition, calibrate.conditions[condition]] as const),
+          ]}
+          onChoose={(chosen) => set({ condition: chosen })}
         />
         <div className={styles.units}>
           <SelectField

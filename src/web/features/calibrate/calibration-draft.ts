@@ -1,6 +1,7 @@
 // The draft of a calibration: everything typed, as typed, and the key that makes a second submission the same one.
 
 import { z } from 'zod';
+import { sheetConditions } from '../../../domain/calibration/run-sheet.ts';
 import { emptyGrid, type RunGrid } from './run-grid.ts';
 
 const cycleCells = z.object({
@@ -25,8 +26,9 @@ const calibrationDraft = z
     forceUnit: z.enum(['N', 'kN', 'MN', 'lbf', 'kip', 'kgf', 'tf', 'short-tonf', 'long-tonf']),
     readingUnit: z.enum(['Pa', 'kPa', 'MPa', 'psi', 'ksi', 'bar', 'kgf/cm2']),
     temperature: z.string(),
-    /** Drafts kept before the field came have none. */
+    /** Drafts kept before these fields came have none. */
     firstUseOn: z.string().default(''),
+    condition: z.enum(['', ...sheetConditions]).default(''),
     note: z.string(),
     degree: z.union([z.literal('auto'), z.literal(1), z.literal(2), z.literal(3)]),
     degreeReason: z.string(),
@@ -52,6 +54,7 @@ export function freshDraft(idempotencyKey: string): CalibrationDraft {
     readingUnit: 'psi',
     temperature: '',
     firstUseOn: '',
+    condition: '',
     note: '',
     degree: 'auto',
     degreeReason: '',

@@ -21,6 +21,7 @@ export function draftWithSheet(draft: CalibrationDraft, sheet: RunSheet): Calibr
     pair: sheet.pair ?? draft.pair,
     calibratedOn: sheet.calibratedOn ?? draft.calibratedOn,
     loadCell: sheet.loadCell ?? draft.loadCell,
+    condition: sheet.condition ?? draft.condition,
     firstUseOn: sheet.firstUseOn ?? draft.firstUseOn,
     note: sheet.note ?? draft.note,
     temperature: sheet.temperatureCelsius === undefined ? draft.temperature : String(sheet.temperatureCelsius),

@@ -22,6 +22,7 @@ export function sheetOfDraft(draft: CalibrationDraft, points: GridPoints): RunSh
     ...(draft.loadCell === '' ? {} : { loadCell: draft.loadCell }),
     ...(typeof temperature === 'number' ? { temperatureCelsius: temperature } : {}),
     ...(parsePlantDay(draft.firstUseOn).ok ? { firstUseOn: draft.firstUseOn.trim() } : {}),
+    ...(draft.condition === '' ? {} : { condition: draft.condition }),
     ...(draft.note.trim() === '' ? {} : { note: draft.note.trim() }),
   };
 }

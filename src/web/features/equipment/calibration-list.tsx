@@ -27,6 +27,7 @@ export function CalibrationList({ page }: { readonly page: PairPageAnswer }) {
             <p className={styles.who}>
               {equipment.enteredBy(nameOf(calibration.enteredBy))}
               {calibration.decidedBy === null ? null : `, ${equipment.decidedBy(nameOf(calibration.decidedBy))}`}
+              {calibration.asFound === null ? null : <span className={styles.note}>{calibration.asFound.message}</span>}
               {calibration.decisionNote === null ? null : (
                 <span className={styles.note}>{calibration.decisionNote}</span>
               )}

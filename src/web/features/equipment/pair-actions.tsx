@@ -1,7 +1,6 @@
 // Holding a pair, lifting the hold, and parting it, each with a reason.
 
-import { useEffect, useState } from 'react';
-import { useForm } from 'react-hook-form';
+import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { PairPageAnswer } from '../../../contract/calibration.ts';
 import { mayDo } from '../../../domain/rules/role.ts';
@@ -10,15 +9,10 @@ import { signInAddress } from '../../app/sign-in-address.ts';
 import { Button } from '../../controls/button.tsx';
 import { ButtonLink } from '../../controls/button-link.tsx';
 import { forgetFields, keepFields, recallFields } from '../../controls/kept-fields.ts';
-import { problemForField } from '../../controls/problem-for-field.ts';
-import { ProblemNote } from '../../controls/problem-note.tsx';
-import { TextField } from '../../controls/text-field.tsx';
+import { ReasonForm } from '../../controls/reason-form.tsx';
 import { words } from '../../words/desk-words.ts';
 import styles from './pair-actions.module.css';
 import { isPairAction, type PairAction, usePairAction } from './use-pair-page.ts';
-
-/** Shortest reason the contract takes. */
-const shortestReason = 5;
 
 export function PairActions({ page }: { readonly page: PairPageAnswer }) {
   const { equipment } = words;
@@ -60,7 +54,7 @@ export function PairActions({ page }: { readonly page: PairPageAnswer }) {
           </Button>
         ) : null}
       </div>
-      {isOffered ? <ReasonForm key={open} tag={page.line.tag} action={open} onClose={() => setOpen(null)} /> : null}
+      {isOffered ? <ActionForm key={open} tag={page.line.tag} action={open} onClose={() => setOpen(null)} /> : null}
     </section>
   );
 }
@@ -76,54 +70,15 @@ const texts = {
   parting: [words.equipment.part, words.equipment.partWhat],
 } as const satisfies Readonly<Record<PairAction, readonly [string, string]>>;
 
-interface ReasonFormProps {
+interface ActionFormProps {
   readonly tag: string;
   readonly action: PairAction;
   readonly onClose: () => void;
 }
 
-function ReasonForm({ tag, action, onClose }: ReasonFormProps) {
-  const { equipment } = words;
-  const kept = `${action} ${tag}`;
-  const form = useForm({ defaultValues: { reason: '', ...recallFields(window.sessionStorage, kept, ['reason']) } });
-  const { subscribe } = form;
-  useEffect(
-    () =>
-      subscribe({
-        formState: { values: true },
-        callback: ({ values: { reason } }) => keepFields(window.sessionStorage, kept, { reason }),
-      }),
-    [subscribe, kept],
-  );
-  const sending = usePairAction(tag, action);
-  const onSent = () => {
-    forgetFields(window.sessionStorage, kept);
-    onClose();
-  };
+function ActionForm({ tag, action, onClose }: ActionFormProps) {
   const [title, what] = texts[action];
-  const atField = problemForField(sending.error, 'reason');
-  return (
-    <form
-      className={styles.form}
-      noValidate
-      onSubmit={form.handleSubmit(({ reason }) => sending.mutate(reason, { onSuccess: onSent }))}
-    >
-      <p>{what}</p>
-      <TextField
-        label={equipment.reason}
-        maxLength={500}
-        problem={form.formState.errors.reason?.message ?? atField}
-        {...form.register('reason', {
-          validate: (text) => text.trim().length >= shortestReason || equipment.reasonNeeded,
-        })}
-      />
-      {sending.error !== null && atField === null ? <ProblemNote error={sending.error} /> : null}
-      <div className={styles.ways}>
-        <Button look={action === 'hold-lifting' ? 'primary' : 'grave'} type="submit" disabled={sending.isPending}>
-          {sending.isPending ? equipment.sending : title}
-        </Button>
-        <Button onClick={onClose}>{equipment.cancel}</Button>
-      </div>
-    </form>
-  );
+  const look = action === 'hold-lifting' ? 'primary' : 'grave';
+  const sending = usePairAction(tag, action);
+  return <ReasonForm kept={`${action} ${tag}`} {...{ title, what, look, sending, onClose }} />;
 }

@@ -11,7 +11,9 @@ import { words } from '../../words/desk-words.ts';
 import { CalibrationList } from './calibration-list.tsx';
 import { CurrentCalibration } from './current-calibration.tsx';
 import { EntryList } from './entry-list.tsx';
+import { EventList } from './event-list.tsx';
 import { PairActions } from './pair-actions.tsx';
+import { PairDoubts } from './pair-doubts.tsx';
 import { PairFacts } from './pair-facts.tsx';
 import styles from './pair-page.module.css';
 import { usePairPage } from './use-pair-page.ts';
@@ -55,9 +57,11 @@ function PairShown({ page }: { readonly page: PairPageAnswer }) {
           </div>
         ) : null}
       </section>
+      <PairDoubts page={page} />
       <PairFacts page={page} />
       <CurrentCalibration page={page} />
       <CalibrationList page={page} />
+      <EventList page={page} />
       {parted === null ? <PairActions page={page} /> : null}
       <EntryList entries={page.entries} />
     </div>

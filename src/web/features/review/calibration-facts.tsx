@@ -34,6 +34,10 @@ export function CalibrationFacts({ calibration, enteredBy, enteredAt }: Calibrat
     [review.enteredByLabel, `${enteredBy}, ${enteredAt}`],
     [review.setLabel, review.set[fit.curve.response === 'reading' ? 'force' : 'reading']],
     sheet.loading === undefined ? null : [review.loadingLabel, review.loading[sheet.loading]],
+    sheet.condition === undefined ? null : [review.conditionLabel, review.condition[sheet.condition]],
+    sheet.condition === undefined || sheet.condition === 'as-left'
+      ? null
+      : [review.asFoundLabel, calibration.asFound?.message ?? review.noAsFound],
     [
       review.degreeLabel,
       degree === 'auto'

@@ -45,6 +45,7 @@ export const app = {
   review: 'Review',
   whatsDue: "What's due",
   equipment: 'Equipment',
+  inDoubt: 'In doubt',
   ledger: 'Ledger',
   rules: 'Rules',
   people: 'People',

@@ -77,6 +77,13 @@ export const calibrate = {
   loadingTitle: 'How it was loaded',
   loadingActive: 'The jack pushed the load cell',
   loadingPassive: 'A machine pushed the jack',
+  conditionTitle: 'When it was run',
+  conditions: {
+    notSaid: 'Not said',
+    'as-found': 'As found, before anything was adjusted or repaired: tells how the pair was, gives no new curve',
+    'as-left': 'As left, afterwards',
+    unchanged: 'As found and as left, nothing was adjusted',
+  },
   note: 'Note',
   temperature: 'Temperature, °C',
   temperatureBad: (given: string) => `"${given}" is not a temperature between -60 and 80.`,
