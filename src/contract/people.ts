@@ -29,6 +29,7 @@ export const secondFactorAnswer = z.object({
   secret: z.string().describe('In base 32, shown this once'),
   address: z.string().describe('The same for an authenticator that reads a square code'),
 });
+export const secondFactorStateAnswer = z.object({ isInUse: z.boolean() });
 export const secondFactorConfirmationBody = z.object({ oneTimePassword });
 export const secondFactorRemovalBody = z.object({ password, oneTimePassword: oneTimePassword.optional() });
 

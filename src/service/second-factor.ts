@@ -46,6 +46,12 @@ export async function confirmSecondFactor(plant: Plant, person: Person, typed: s
   return plant.credentials.change([{ change: 'use-one-time-password', person: person.id, step, at: plant.clock() }]);
 }
 
+/** Answers whether signing in asks a person for a second factor. */
+export async function isSecondFactorInUse(plant: Plant, person: string): Promise<boolean> {
+  const found = await plant.credentials.secondFactor(person);
+  return found !== null && found.confirmedAt !== null;
+}
+
 export function removeSecondFactor(plant: Plant, person: string): Promise<Outcome<null>> {
   return plant.credentials.change([{ change: 'remove-second-factor', person }]);
 }

@@ -2,6 +2,8 @@
 
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { oneTimePassword, readBase32, timeStepOf } from '../../src/service/one-time-password.ts';
+import { hmacSha1 } from '../../src/storage/hmac-sha1.ts';
 import { desk, expectSoundPage, openDesk, telephone } from './desk-page.ts';
 import { launchChromium } from './launch-chromium.ts';
 import { serveNewLedger } from './serve-sample.ts';
@@ -33,10 +35,11 @@ async function fillIn(page: Page, person: typeof technician, role: string): Prom
   await page.getByLabel('Name', { exact: true }).fill(person.name);
   await page.getByLabel('Sign-in name').fill(person.id);
   await page.getByRole('radio', { name: role }).check();
+  await page.getByRole('radio', { name: 'With a password that you type' }).check();
   await page.getByLabel('First password').fill(person.password);
 }
 
-const addButton = (page: Page) => page.getByRole('button', { name: 'Add the person' });
+const addButton = (page: Page) => page.getByRole('button', { name: /(Add|Invite) the person/ });
 
 test('after the plant is opened, its administrator is led to the people it still needs', async () => {
   const { page } = await openDesk(browser, server.url, telephone);
@@ -68,6 +71,7 @@ describe('the administrator', () => {
   });
 
   test('is told beside the fields what is missing', async () => {
+    await page.getByRole('radio', { name: 'With a password that you type' }).check();
     await addButton(page).click();
     await page.getByText('Choose a role.').waitFor();
     for (const label of ['Name', 'Sign-in name', 'First password']) {
@@ -105,6 +109,7 @@ describe('the administrator', () => {
 
     await page.reload();
     expect(await page.getByLabel('Name', { exact: true }).inputValue()).toBe('Another Quist');
+    await page.getByRole('radio', { name: 'With a password that you type' }).check();
     expect(await page.getByLabel('First password').inputValue()).toBe('');
   });
 
@@ -120,6 +125,7 @@ describe('the administrator', () => {
   });
 
   test('sees the password on demand', async () => {
+    await page.getByRole('radio', { name: 'With a password that you type' }).check();
     await page.getByLabel('First password').fill('open sesame');
     await page.getByLabel('Show what is typed').check();
     expect(await page.getByLabel('First password').getAttribute('type')).toBe('text');
@@ -156,4 +162,114 @@ test('who is not signed in sees no names of a plant and the way to sign in', asy
   await page.getByRole('button', { name: 'More' }).click();
   expect(await page.getByRole('navigation').getByRole('link', { name: 'People' }).count()).toBe(0);
   await expectSoundPage(page);
+});
+
+const quality = { name: 'Quentin Abara', id: 'q.abara', password: 'chosen by himself' };
+
+describe('an invited person', () => {
+  test('sets the password with the one-time code, and signs in with it', async () => {
+    const { page } = await openDesk(browser, server.url, telephone);
+    await signIn(page, administrator, '/people');
+    await page.getByLabel('Name', { exact: true }).fill(quality.name);
+    await page.getByLabel('Sign-in name').fill(quality.id);
+    await page.getByRole('radio', { name: 'Quality' }).check();
+    await addButton(page).click();
+    await page.getByText(`One-time code for ${quality.name}`).waitFor();
+    const shown = await page.getByText(/^([A-Z2-7]{4}-){3}[A-Z2-7]{4}$/).innerText();
+    await expectSoundPage(page);
+
+    const { page: his, context } = await openDesk(browser, server.url, telephone);
+    await his.goto('/sign-in');
+    await his.getByRole('link', { name: 'I have an invitation' }).click();
+    await his.getByLabel('Sign-in name').fill(quality.id);
+    await his.getByLabel('One-time code').fill('AAAA-AAAA-AAAA-AAAA');
+    await his.getByLabel('New password').fill('short');
+    await his.getByRole('button', { name: 'Set the password' }).click();
+    await his.getByText('A password of at least 12 characters.').waitFor();
+    await his.getByLabel('New password').fill(quality.password);
+    await his.getByRole('button', { name: 'Set the password' }).click();
+    await his.getByText('the code is wrong').waitFor();
+    await expectSoundPage(his);
+    await his.getByLabel('One-time code').fill(shown.toLowerCase().replaceAll('-', ' '));
+    await his.getByRole('button', { name: 'Set the password' }).click();
+    await his.getByRole('heading', { name: 'Sign in' }).waitFor();
+    await his.getByLabel('Password').fill(quality.password);
+    await his.getByRole('button', { name: 'Sign in' }).click();
+    await his.getByText('Quality').first().waitFor();
+    await context.close();
+  });
+
+  test('adds a second factor, which signing in then asks for', async () => {
+    const { page, context } = await openDesk(browser, server.url, desk);
+    await signIn(page, quality, '/account');
+    await page.getByRole('heading', { name: 'Your account' }).waitFor();
+    const second = page.getByRole('region', { name: 'Second factor' });
+    await second.getByLabel('Password now').fill(quality.password);
+    await second.getByRole('button', { name: 'Set up a second factor' }).click();
+    const secret = (await second.getByText(/^([A-Z2-7]{4} ){7}[A-Z2-7]{4}$/).innerText()).replaceAll(' ', '');
+    const digits = (aside = 0) =>
+      oneTimePassword(readBase32(secret), timeStepOf(new Date().toISOString()) + aside, hmacSha1);
+    await second.getByLabel('Six digits').fill(digits(-1));
+    await second.getByRole('button', { name: 'Take it into use' }).click();
+    await second.getByText('in use from the next sign-in').waitFor();
+    await expectSoundPage(page);
+    await context.close();
+
+    const { page: again } = await openDesk(browser, server.url, telephone);
+    await signIn(again, quality, '/account');
+    await again.getByLabel('Six digits of your authenticator').fill(digits());
+    await again.getByRole('button', { name: 'Sign in' }).click();
+    await again.getByText('A second factor is in use.').waitFor();
+  });
+
+  test('is signed out at once when barred, and not let in', async () => {
+    const { page: hers } = await openDesk(browser, server.url, telephone);
+    await signIn(hers, crew, '/people');
+    await hers.getByText(`Ask ${administrator.name}.`).waitFor();
+
+    const { page } = await openDesk(browser, server.url, desk);
+    await signIn(page, administrator, '/people');
+    await page.getByRole('button', { name: `Bar: ${crew.name}` }).click();
+    await page.getByLabel('Reason').fill('Left the plant');
+    await page.getByRole('button', { name: 'Bar', exact: true }).click();
+    await page.getByText('Left the plant').waitFor();
+    await expectSoundPage(page);
+
+    await hers.reload();
+    await hers.getByText('A plant shows its people to those who are signed in.').waitFor();
+    await signIn(hers, crew, '/people');
+    await hers.getByText('The name or the password is wrong.').waitFor();
+  });
+});
+
+describe('a device of the crew', () => {
+  test('gets its pass by a one-time code, looks up and does nothing else, until it is barred', async () => {
+    const { page } = await openDesk(browser, server.url, desk);
+    await signIn(page, administrator, '/people');
+    await page.getByLabel('What it is').fill('Telephone at bed 3');
+    await page.getByLabel('Name of the device').fill('bed-3');
+    await page.getByRole('button', { name: 'Admit the device' }).click();
+    await page.getByText('One-time code for Telephone at bed 3').waitFor();
+    const shown = await page.getByText(/^([A-Z2-7]{4}-){3}[A-Z2-7]{4}$/).innerText();
+
+    const { page: bed, context } = await openDesk(browser, server.url, telephone);
+    await bed.goto('/');
+    await bed.getByText('Sign in first.').first().waitFor();
+    await bed.goto('/device?device=bed-3');
+    await bed.getByLabel('One-time code').fill(shown);
+    await bed.getByRole('button', { name: 'Take the pass' }).click();
+    await bed.getByText('This plant has no pair yet.').waitFor();
+    await expectSoundPage(bed);
+    for (const address of ['/api/ledger', '/api/calibrations', '/api/devices', '/api/rules']) {
+      expect((await context.request.get(address)).status(), address).toBe(401);
+    }
+    expect((await context.request.get('/api/due')).status()).toBe(200);
+
+    await page.getByRole('button', { name: 'Bar: Telephone at bed 3' }).click();
+    await page.getByLabel('Reason').fill('Lost on the yard');
+    await page.getByRole('button', { name: 'Bar', exact: true }).click();
+    await page.getByText('Lost on the yard').waitFor();
+    await bed.goto('/');
+    await bed.getByText('Sign in first.').first().waitFor();
+  });
 });

@@ -7,6 +7,7 @@ import {
   secondFactorBody,
   secondFactorConfirmationBody,
   secondFactorRemovalBody,
+  secondFactorStateAnswer,
 } from '../../contract/people.ts';
 import { problemAnswer } from '../../contract/problem.ts';
 import { type Outcome, succeed } from '../../domain/problem.ts';
@@ -16,6 +17,7 @@ import {
   checkSecondFactor,
   confirmSecondFactor,
   enrolSecondFactor,
+  isSecondFactorInUse,
   removeSecondFactor,
 } from '../../service/second-factor.ts';
 import { confirmPassword } from '../../service/sign-in.ts';
@@ -43,6 +45,18 @@ export function ownAccountRoutes(app: App, plant: Plant, throttle: SignInThrottl
       const asked = { ...request.body, token: sessionToken(request) ?? '' };
       const tries = { throttle, address: request.ip };
       return sendOutcome(reply, done(await changePassword(plant, person.value, asked, tries)));
+    },
+  );
+
+  app.get(
+    '/api/second-factor',
+    {
+      schema: { summary: 'Whether a second factor is in use', response: { 200: secondFactorStateAnswer, ...failures } },
+    },
+    async (request, reply) => {
+      const person = await requirePerson(plant, request);
+      if (!person.ok) return sendProblem(reply, person.problem);
+      return reply.send({ isInUse: await isSecondFactorInUse(plant, person.value.id) });
     },
   );
 

@@ -35,6 +35,15 @@ const LedgerPage = lazy(async () => ({
 const OpenPlantPage = lazy(async () => ({
   default: (await loadPage(() => import('../features/open-plant/open-plant-page.tsx'))).OpenPlantPage,
 }));
+const AccountPage = lazy(async () => ({
+  default: (await loadPage(() => import('../features/account/account-page.tsx'))).AccountPage,
+}));
+const InvitationPage = lazy(async () => ({
+  default: (await loadPage(() => import('../features/account/invitation-page.tsx'))).InvitationPage,
+}));
+const DevicePage = lazy(async () => ({
+  default: (await loadPage(() => import('../features/account/device-page.tsx'))).DevicePage,
+}));
 const PeoplePage = lazy(async () => ({
   default: (await loadPage(() => import('../features/people/people-page.tsx'))).PeoplePage,
 }));
@@ -61,6 +70,9 @@ export function App() {
             <Route path="/in-doubt" component={InDoubtPage} />
             <Route path="/ledger" component={LedgerPage} />
             <Route path="/open" component={OpenPlantPage} />
+            <Route path="/account" component={AccountPage} />
+            <Route path="/invitation" component={InvitationPage} />
+            <Route path="/device" component={DevicePage} />
             <Route path="/people" component={PeoplePage} />
             <Route path="/rules" component={RulesPage} />
             <Route path="/sign-in" component={SignInPage} />

@@ -23,9 +23,9 @@ export function SignedIn() {
   return (
     <div className={styles.person}>
       <span className={styles.name}>
-        <span className={styles.shortened} title={person.name}>
+        <Link href="/account" className={styles.shortened} title={`${words.app.yourAccount}: ${person.name}`}>
           {person.name}
-        </span>
+        </Link>
         <span className={styles.role}>{words.app.roles[person.role]}</span>
       </span>
       <button type="button" className={styles.way} disabled={signOut.isPending} onClick={() => signOut.mutate()}>

@@ -1,5 +1,6 @@
 // The catalogue of the pages used at a desk, with everything of words.ts. Apart from it, so that the crew's page stays small.
 
+import { account } from './en-US/account.ts';
 import { calibrate } from './en-US/calibrate.ts';
 import { charts } from './en-US/charts.ts';
 import { doubt } from './en-US/doubt.ts';
@@ -15,6 +16,7 @@ import { words as everywhere } from './words.ts';
 
 export const words = {
   ...everywhere,
+  account,
   calibrate,
   charts,
   doubt,

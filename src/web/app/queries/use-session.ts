@@ -13,7 +13,7 @@ export function useSession() {
 export function useSignIn() {
   const client = useQueryClient();
   return useMutation({
-    mutationFn: (body: { readonly person: string; readonly password: string }) =>
+    mutationFn: (body: { readonly person: string; readonly password: string; readonly oneTimePassword?: string }) =>
       post('/api/session', body, sessionAnswer),
     onSuccess: (session: SessionAnswer) => client.setQueryData(sessionKey, session),
   });

@@ -3,6 +3,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useEffect, useId, useState } from 'react';
 import { useForm } from 'react-hook-form';
+import { invitationAnswer } from '../../../contract/people.ts';
 import { personAnswer } from '../../../contract/plant.ts';
 import { type Role, roles } from '../../../domain/rules/role.ts';
 import { newIdempotencyKey, post } from '../../app/http-client.ts';
@@ -14,22 +15,24 @@ import { ProblemNote } from '../../controls/problem-note.tsx';
 import { TextField } from '../../controls/text-field.tsx';
 import { words } from '../../words/desk-words.ts';
 import styles from './add-person-form.module.css';
+import { InvitationShown } from './invitation-shown.tsx';
 import { RoleChoice } from './role-choice.tsx';
 
 interface PersonFields {
   name: string;
   id: string;
   role: Role | '';
+  way: 'invitation' | 'password';
   password: string;
 }
 
 const fieldNames = ['name', 'id', 'role', 'password'] as const satisfies readonly (keyof PersonFields)[];
 const formName = 'add-person';
-const empty: PersonFields = { name: '', id: '', role: '', password: '' };
+const empty: PersonFields = { name: '', id: '', role: '', way: 'invitation', password: '' };
 
 function recalled(): PersonFields {
   const { name = '', id = '', role } = recallFields(window.sessionStorage, formName, ['name', 'id', 'role']);
-  return { name, id, role: roles.find((known) => known === role) ?? '', password: '' };
+  return { ...empty, name, id, role: roles.find((known) => known === role) ?? '' };
 }
 
 export function AddPersonForm() {
@@ -38,12 +41,14 @@ export function AddPersonForm() {
   const isShownId = useId();
   const [isShown, setShown] = useState(false);
   const [sent, setSent] = useState<{ readonly fields: string; readonly key: string } | null>(null);
-  const { register, handleSubmit, formState, reset, setFocus, subscribe } = useForm<PersonFields>({
+  const { register, handleSubmit, formState, reset, setFocus, subscribe, watch } = useForm<PersonFields>({
     defaultValues: recalled(),
   });
   const adding = useMutation({
-    mutationFn: ({ idempotencyKey, ...fields }: PersonFields & { readonly idempotencyKey: string }) =>
-      post('/api/people', fields, personAnswer, { idempotencyKey }),
+    mutationFn: async ({ idempotencyKey, way, password, ...person }: PersonFields & { idempotencyKey: string }) =>
+      way === 'invitation'
+        ? post('/api/invitations', person, invitationAnswer)
+        : { person: await post('/api/people', { ...person, password }, personAnswer, { idempotencyKey }) },
     onSuccess: async () => {
       reset(empty);
       forgetFields(window.sessionStorage, formName);
@@ -71,6 +76,8 @@ export function AddPersonForm() {
   });
   const problemOf = (name: keyof PersonFields) =>
     formState.errors[name]?.message ?? problemForField(adding.error, name);
+  const isInvited = watch('way') === 'invitation';
+  const added = adding.data;
   const isBesideField = fieldNames.some((name) => problemForField(adding.error, name) !== null);
   return (
     <form className={styles.form} onSubmit={submit} noValidate>
@@ -92,34 +99,48 @@ export function AddPersonForm() {
         })}
       />
       <RoleChoice problem={problemOf('role')} registration={register('role', { required: text.chooseRole })} />
-      <div className={styles.password}>
-        <TextField
-          label={text.password}
-          hint={text.passwordHint}
-          type={isShown ? 'text' : 'password'}
-          autoComplete="new-password"
-          autoCapitalize="none"
-          spellCheck={false}
-          problem={problemOf('password')}
-          {...register('password', { validate: (password) => password.length >= 12 || text.passwordTooShort })}
-        />
-        <label className={styles.show} htmlFor={isShownId}>
-          <input
-            id={isShownId}
-            type="checkbox"
-            checked={isShown}
-            onChange={(event) => setShown(event.target.checked)}
-          />
-          {text.showPassword}
+      <fieldset className={styles.way}>
+        <legend>{text.wayIn}</legend>
+        <label>
+          <input type="radio" value="invitation" {...register('way')} />
+          {text.byInvitation}
         </label>
-      </div>
+        <label>
+          <input type="radio" value="password" {...register('way')} />
+          {text.byPassword}
+        </label>
+      </fieldset>
+      {isInvited ? null : (
+        <div className={styles.password}>
+          <TextField
+            label={text.password}
+            hint={text.passwordHint}
+            type={isShown ? 'text' : 'password'}
+            autoComplete="new-password"
+            autoCapitalize="none"
+            spellCheck={false}
+            problem={problemOf('password')}
+            {...register('password', { validate: (password) => password.length >= 12 || text.passwordTooShort })}
+          />
+          <label className={styles.show} htmlFor={isShownId}>
+            <input
+              id={isShownId}
+              type="checkbox"
+              checked={isShown}
+              onChange={(event) => setShown(event.target.checked)}
+            />
+            {text.showPassword}
+          </label>
+        </div>
+      )}
       {adding.isError && !isBesideField ? <ProblemNote error={adding.error} /> : null}
       <Button look="primary" type="submit" disabled={adding.isPending}>
-        {adding.isPending ? text.adding : text.add}
+        {adding.isPending ? text.adding : isInvited ? text.invite : text.add}
       </Button>
       <p className={styles.added} role="status">
-        {adding.isSuccess ? text.added(adding.data.name, adding.data.id) : null}
+        {added === undefined || 'code' in added ? null : text.added(added.person.name, added.person.id)}
       </p>
+      {added !== undefined && 'code' in added ? <InvitationShown invitation={added} /> : null}
     </form>
   );
 }

@@ -1,5 +1,6 @@
 // The people of the plant with what each may do; the administrator adds one here.
 
+import { mayDo } from '../../../domain/rules/role.ts';
 import { usePeople } from '../../app/queries/use-people.ts';
 import { useSession } from '../../app/queries/use-session.ts';
 import { signInAddress } from '../../app/sign-in-address.ts';
@@ -9,6 +10,7 @@ import { ProblemNote } from '../../controls/problem-note.tsx';
 import { WaitingNote } from '../../controls/waiting-note.tsx';
 import { words } from '../../words/desk-words.ts';
 import { AddPersonPart } from './add-person-part.tsx';
+import { DevicesPart } from './devices-part.tsx';
 import styles from './people-page.module.css';
 import { RoleList } from './role-list.tsx';
 
@@ -32,7 +34,12 @@ export function PeoplePage() {
       {people.data === undefined || isHidden ? null : (
         <div className={styles.parts}>
           <AddPersonPart people={people.data.people} person={person} />
-          <RoleList people={people.data.people} you={person?.id ?? null} />
+          <RoleList
+            people={people.data.people}
+            you={person?.id ?? null}
+            mayChange={person !== null && mayDo(person.role, 'change-person')}
+          />
+          {person !== null && mayDo(person.role, 'admit-device') ? <DevicesPart /> : null}
         </div>
       )}
     </>

@@ -63,7 +63,8 @@ export function PairPlate({ line, strandsPulled, wanted, isPending, isEmpty, key
 }
 
 function validity({ dueDate, standing }: PairLine): string | null {
-  if (dueDate === null) return null;
+  // The day says nothing while the calibration itself is in doubt.
+  if (dueDate === null || standing === 'in-doubt') return null;
   const text = words.setTheGauge;
   return standing === 'overdue' ? text.wasValidUntil(dueDate) : text.validUntil(dueDate);
 }

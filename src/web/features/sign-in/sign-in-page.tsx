@@ -1,12 +1,14 @@
 // Signing in: a choice of people on the sample plant, a typed name on a real one.
 
+import { useState } from 'react';
 import { useForm } from 'react-hook-form';
-import { useLocation, useSearch } from 'wouter';
+import { Link, useLocation, useSearch } from 'wouter';
 import { usePeople } from '../../app/queries/use-people.ts';
 import { useSignIn } from '../../app/queries/use-session.ts';
 import { addressAfterSignIn, personToSignIn } from '../../app/sign-in-address.ts';
 import { Button } from '../../controls/button.tsx';
 import { PageHeading } from '../../controls/page-heading.tsx';
+import { problemForField } from '../../controls/problem-for-field.ts';
 import { ProblemNote } from '../../controls/problem-note.tsx';
 import { TextField } from '../../controls/text-field.tsx';
 import { WaitingNote } from '../../controls/waiting-note.tsx';
@@ -17,6 +19,7 @@ import styles from './sign-in-page.module.css';
 interface SignInFields {
   person: string;
   password: string;
+  oneTimePassword: string;
 }
 
 export function SignInPage() {
@@ -24,7 +27,10 @@ export function SignInPage() {
   if (people.isPending) return <WaitingNote />;
   return (
     <>
-      <PageHeading title={words.signIn.title} lead={words.signIn.lead} />
+      <PageHeading
+        title={words.signIn.title}
+        lead={people.data?.samplePassword == null ? words.signIn.leadOfPlant : words.signIn.lead}
+      />
       {people.isError ? (
         <ProblemNote error={people.error} onRetry={() => people.refetch()} />
       ) : (
@@ -41,14 +47,24 @@ function SignInForm({ people, samplePassword }: People) {
   const search = useSearch();
   const signIn = useSignIn();
   const { register, handleSubmit, formState, setFocus } = useForm<SignInFields>({
-    defaultValues: { person: personToSignIn(search), password: samplePassword ?? '' },
+    defaultValues: { person: personToSignIn(search), password: samplePassword ?? '', oneTimePassword: '' },
   });
-  const submit = handleSubmit((fields) =>
-    signIn.mutate(fields, {
-      onSuccess: () => navigate(addressAfterSignIn(search), { replace: true }),
-      onError: () => setFocus('password', { shouldSelect: true }),
-    }),
+  const [isSecondAsked, setSecondAsked] = useState(false);
+  const submit = handleSubmit(({ oneTimePassword, ...fields }) =>
+    signIn.mutate(
+      { ...fields, ...(isSecondAsked ? { oneTimePassword } : {}) },
+      {
+        onSuccess: () => navigate(addressAfterSignIn(search), { replace: true }),
+        onError: (error) => {
+          const asksForDigits = problemForField(error, 'oneTimePassword') !== null;
+          if (asksForDigits) setSecondAsked(true);
+          // The field is there once the page has drawn it.
+          setTimeout(() => setFocus(asksForDigits ? 'oneTimePassword' : 'password', { shouldSelect: true }));
+        },
+      },
+    ),
   );
+  const digitsProblem = problemForField(signIn.error, 'oneTimePassword');
   const person = register('person', { required: words.signIn.chooseFirst });
   const personProblem = formState.errors.person?.message ?? null;
   return (
@@ -74,10 +90,25 @@ function SignInForm({ people, samplePassword }: People) {
         problem={formState.errors.password?.message}
         {...register('password', { required: words.signIn.passwordFirst })}
       />
-      {signIn.isError ? <ProblemNote error={signIn.error} /> : null}
+      {isSecondAsked ? (
+        <TextField
+          label={words.signIn.oneTimePassword}
+          inputMode="numeric"
+          autoComplete="one-time-code"
+          problem={digitsProblem}
+          {...register('oneTimePassword')}
+        />
+      ) : null}
+      {signIn.isError && digitsProblem === null ? <ProblemNote error={signIn.error} /> : null}
       <Button look="primary" type="submit" disabled={signIn.isPending}>
         {signIn.isPending ? words.signIn.signingIn : words.signIn.signInButton}
       </Button>
+      {samplePassword === null ? (
+        <p className={styles.ways}>
+          <Link href="/invitation">{words.signIn.invited}</Link>
+          <Link href="/device">{words.signIn.device}</Link>
+        </p>
+      ) : null}
     </form>
   );
 }

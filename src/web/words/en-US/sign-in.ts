@@ -3,6 +3,10 @@
 export const signIn = {
   title: 'Sign in',
   lead: 'Looking up a reading needs no sign-in. Writing into the ledger does: every entry carries a name.',
+  leadOfPlant: 'Every entry in the ledger carries a name.',
+  oneTimePassword: 'Six digits of your authenticator',
+  invited: 'I have an invitation',
+  device: 'This is a device of the crew',
   whoAreYou: 'Who are you?',
   name: 'Sign-in name',
   nameHint: 'For example ana.reyes, as the administrator entered it.',
