@@ -68,6 +68,7 @@ export async function emptyPlantAtWork(today = '2026-06-01'): Promise<PlantAtWor
       ledger: storage.ledger,
       credentials: storage.credentials,
       rows: storage.rows,
+      attachments: storage.attachments,
       clock: () => instant,
       sha256,
       hmacSha1,

@@ -65,10 +65,10 @@ export function writeFiles(folder: string, files: readonly ExportedFile[]): Outc
         given: folder,
       });
     }
-    for (const { path, text } of files) {
+    for (const { path, content } of files) {
       const target = join(folder, path);
       mkdirSync(dirname(target), { recursive: true });
-      writeFileSync(target, text);
+      writeFileSync(target, content);
     }
     return succeed(undefined);
   } catch (error) {

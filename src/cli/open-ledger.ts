@@ -6,12 +6,14 @@ import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { hash, verify } from '@node-rs/argon2';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
-import { type VerifiedLedger, verifyLedger } from '../ledger/verify.ts';
+import type { VerifiedLedger } from '../ledger/verify.ts';
+import { attachmentFolder } from '../service/export-plant.ts';
 import { layOutSamplePlant, type SampleFiles, samplePassword } from '../service/lay-out-sample-plant.ts';
 import { commandLineActor } from '../service/perform-action.ts';
 import { openPlant, type PlantPorts } from '../service/plant.ts';
 import { readExportedLedger } from '../service/rebuild-ledger.ts';
 import { type RestoreReport, restore } from '../service/restore.ts';
+import { verifyPlant } from '../service/verify-ledger.ts';
 import { hmacSha1 } from '../storage/hmac-sha1.ts';
 import type { LedgerHead } from '../storage/ledger-store.ts';
 import { openMemoryStorage } from '../storage/memory/open-storage.ts';
@@ -43,6 +45,7 @@ function portsOn(storage: Storage): PlantPorts {
     ledger: storage.ledger,
     credentials: storage.credentials,
     rows: storage.rows,
+    attachments: storage.attachments,
     clock,
     sha256,
     hmacSha1,
@@ -149,13 +152,13 @@ export async function verifyLedgerFile(
     const sample = await openSamplePlant(places, 'read');
     if (!sample.ok) return sample;
     const { plant, close } = sample.value;
-    const verified = await verifyLedger(plant.rows.readStoredRows(0), sha256, find);
+    const verified = await verifyPlant(plant, find);
     await close();
     return verified;
   }
   const storage = openSqliteStorage(file, { sha256, mode: 'read-only' });
   if (!storage.ok) return storage;
-  const verified = await verifyLedger(storage.value.rows.readStoredRows(0), sha256, find);
+  const verified = await verifyPlant({ ...storage.value, sha256 }, find);
   await storage.value.close();
   return verified;
 }
@@ -195,8 +198,13 @@ export async function rebuildLedger(folder: string, ledger: string): Promise<Out
   if (!existsSync(exported)) {
     return fail('file-not-found', `There is no file ${exported}.`, { where: folder, given: exported });
   }
-  const read = await readExportedLedger(readFileSync(exported, 'utf8'), sha256);
+  const files = join(folder, attachmentFolder);
+  const names = existsSync(files) ? readdirSync(files) : [];
+  const read = await readExportedLedger(readFileSync(exported, 'utf8'), sha256, async (name) => {
+    const file = names.find((each) => each.startsWith(`${name}.`));
+    return file === undefined ? null : readFileSync(join(files, file));
+  });
   if (!read.ok) return read;
-  const rebuilt = rebuildLedgerFile(ledger, read.value.rows);
+  const rebuilt = rebuildLedgerFile(ledger, read.value.rows, read.value.attachments);
   return rebuilt.ok ? succeed(read.value.head) : rebuilt;
 }

@@ -7,6 +7,7 @@ import { certificateAnswer, gaugeAnswer, jackAnswer, loadCellAnswer, pairLine } 
 import { pairEventAnswer } from './event.ts';
 import { degreeInput, fitAnswer } from './fit.ts';
 import { plantDay, runSheetBody, tag } from './run-sheet-json.ts';
+import { chainAnswer } from './traceability.ts';
 
 /** A submitted run sheet says of itself which pair, day and load cell it is of. */
 export const submissionBody = z.strictObject({
@@ -114,6 +115,7 @@ export const pairPageAnswer = z.object({
     })
     .nullable()
     .describe('Largest change of force against the calibration before'),
+  chain: chainAnswer.nullable().describe('What stands behind the calibration in force'),
   doubts: z.array(doubtAnswer).describe('About all of its calibrations, those cleared too'),
   events: z.array(pairEventAnswer).describe('Newest first'),
   calibrations: z.array(calibrationAnswer).describe('Newest calibration day first'),

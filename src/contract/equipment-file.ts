@@ -6,6 +6,7 @@ import { pairEventKinds } from '../domain/equipment/pair-event.ts';
 import { roles } from '../domain/rules/role.ts';
 import { certificateBody, gaugeBody, jackBody, loadCellBody, pairBody, pumpBody } from './equipment.ts';
 import { plantDay } from './run-sheet-json.ts';
+import { standardBody } from './traceability.ts';
 
 export const equipmentFileFormat = 'jackledger-equipment/1';
 
@@ -17,12 +18,23 @@ const pairInFile = pairBody.extend({
   hold: z.object({ on: plantDay.optional(), reason }).optional(),
 });
 
+const laboratoryInFile = z.object({
+  name: z.string().min(1).max(120),
+  place: z.string().max(120).optional(),
+  accreditation: z.object({ body: z.string().max(120), number: z.string().max(80), validUntil: plantDay }).optional(),
+});
+
+/** Attached files are not in a register; they stand beside the ledger of an export. */
 export const equipmentFile = z.strictObject({
   format: z.literal(equipmentFileFormat, `The format "${equipmentFileFormat}"`),
   jacks: z.array(jackBody).default([]),
   gauges: z.array(gaugeBody).default([]),
   pumps: z.array(pumpBody).default([]),
-  loadCells: z.array(loadCellBody.extend({ certificates: z.array(certificateBody).default([]) })).default([]),
+  loadCells: z
+    .array(loadCellBody.extend({ certificates: z.array(certificateBody.omit({ files: true })).default([]) }))
+    .default([]),
+  laboratories: z.array(laboratoryInFile).default([]),
+  standards: z.array(standardBody.omit({ files: true })).default([]),
   pairs: z.array(pairInFile).default([]),
 });
 export type EquipmentFile = z.output<typeof equipmentFile>;

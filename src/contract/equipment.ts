@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { standing } from './lookup.ts';
 import { quantityAnswer, quantityInput } from './quantity.ts';
 import { plainLine, plantDay, tag } from './run-sheet-json.ts';
+import { attachedFileAnswer, laboratoryAnswer, namedFiles, standardAnswer } from './traceability.ts';
 
 const serial = plainLine('A serial number', 60).min(1, 'A serial number');
 const note = z.string().max(500).optional();
@@ -55,6 +56,15 @@ export const certificateBody = z.object({
   validUntil: plantDay,
   expandedUncertaintyPercent: z.number('Expanded uncertainty in % of force').gt(0, 'Above 0').max(10, 'At most 10 %'),
   coverageFactor: z.number('The coverage factor k').min(1, 'At least 1').max(4, 'At most 4').default(2),
+  restsOn: plainLine('The certificate of the standard', 60).optional(),
+  asFound: z
+    .object({
+      errorPercent: z.number('The error in % of force').min(-100).max(100),
+      limitPercent: z.number('The limit in % of force').gt(0, 'Above 0').max(100),
+    })
+    .optional()
+    .describe('How the cell was found before an adjustment: its largest error and the limit it was held against'),
+  files: namedFiles,
 });
 
 export const pairBody = z.object({
@@ -100,6 +110,7 @@ export const loadCellAnswer = part.extend({
 });
 
 export const certificateAnswer = certificateBody.extend({
+  files: z.array(attachedFileAnswer).readonly().optional(),
   loadCell: z.string(),
   withdrawn: z.object({ reason: z.string(), lastGood: z.string().optional() }).optional(),
 });
@@ -143,6 +154,8 @@ export const equipmentAnswer = z.object({
   pumps: z.array(pumpAnswer),
   loadCells: z.array(loadCellAnswer.extend({ certificates: z.array(certificateAnswer) })),
   heldBy,
+  laboratories: z.array(laboratoryAnswer),
+  standards: z.array(standardAnswer).describe('Certificates of standards'),
   pairs: z.array(pairLine),
 });
 export type EquipmentAnswer = z.infer<typeof equipmentAnswer>;

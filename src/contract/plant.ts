@@ -94,6 +94,7 @@ export const verificationAnswer = z.object({
   verified: z.boolean(),
   entries: z.number().int().describe('Each with its number, its previous hash and its own hash as they were written'),
   approvals: z.number().int().describe('Of them approvals, each checked for who signed and what'),
+  files: z.number().int().nullable().describe('Attached files that entries name, each found as it was'),
   head: z.object({ seq: z.number().int(), hash: z.string() }),
   shortHead: z.string(),
   notes: z

@@ -60,6 +60,8 @@ export const problemMeanings = {
   'already-decided': 'The calibration was already approved or rejected.',
   'already-withdrawn': 'The certificate or calibration was withdrawn before.',
   'already-settled': 'The doubt was cleared, or the event settled, before.',
+  'unknown-file': 'No file of this SHA-256 is kept, or no entry names it.',
+  'file-type-not-allowed': 'A file is neither PDF nor PNG nor JPEG by its content.',
   'unknown-doubt': 'Nothing of this name puts the calibration in doubt.',
   'unknown-event': 'No event of this pair has this number.',
   'review-stale': 'What was reviewed is not what would be approved.',

@@ -33,6 +33,7 @@ import { peopleRoutes } from './routes/people-routes.ts';
 import { plantRoutes } from './routes/plant-routes.ts';
 import { rulesRoutes } from './routes/rules-routes.ts';
 import { sessionRoutes } from './routes/session-routes.ts';
+import { traceabilityRoutes } from './routes/traceability-routes.ts';
 import { setSecurityHeaders } from './security-headers.ts';
 
 export type App = FastifyInstance<
@@ -121,6 +122,7 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
     calibrationRoutes(typed, plant, throttle);
     correctionRoutes(typed, plant);
     doubtRoutes(typed, plant);
+    traceabilityRoutes(typed, plant);
     lookUpRoutes(typed, plant);
     rulesRoutes(typed, plant);
     typed.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());

@@ -47,6 +47,8 @@ const statuses: Partial<Record<ProblemCode, number>> = {
   'already-decided': 409,
   'already-withdrawn': 409,
   'already-settled': 409,
+  'unknown-file': 404,
+  'file-type-not-allowed': 400,
   'unknown-doubt': 404,
   'unknown-event': 404,
   'review-stale': 409,

@@ -6,6 +6,7 @@ import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import { canonicalBytesAround, canonicalText } from './canonical-bytes.ts';
 import { entryKinds } from './entry.ts';
 import { chainHash, genesisHash, type Sha256 } from './hash-chain.ts';
+import { filesNamedBy } from './named-files.ts';
 import type { StoredRow } from './stored-row.ts';
 import { readApprovals } from './verify-approvals.ts';
 
@@ -13,6 +14,8 @@ export interface VerifiedLedger {
   readonly entries: number;
   /** Of them approvals, each by another than the enterer, and of what the ledger holds where it says what was signed. */
   readonly approvals: number;
+  /** Files that entries name, each found with the content it had; null where no files were there to look at. */
+  readonly files: number | null;
   readonly head: { readonly seq: number; readonly hash: string };
   /** What is odd yet proves nothing: the clock of the server went backwards. */
   readonly notes: readonly { readonly seq: number; readonly message: string }[];
@@ -24,13 +27,15 @@ export interface VerifiedLedger {
  * Answers whether every row stands where it was written and as it was written: numbers without gaps from 1, previous
  * hash, canonical body, hash, known kind; no approval by the one who entered the run, nor of anything else than the run
  * sheet, curve, rules and certificate the ledger holds. Entries cut off at the end, or a chain made anew from some entry
- * on, cannot be seen in the rows: `find` is the number of an entry whose hash was written down elsewhere.
+ * on, cannot be seen in the rows: `find` is the number of an entry whose hash was written down elsewhere. `readFile`
+ * gives the content of an attached file as it is stored: each file an entry names must be there and hash to its name.
  * Problem: `ledger-broken` naming the first bad entry and why; also when the store fails while it is read.
  */
 export async function verifyLedger(
   rows: AsyncIterable<StoredRow> | Iterable<StoredRow>,
   sha256: Sha256,
   find: number | null = null,
+  readFile: ReadFile | null = null,
 ): Promise<Outcome<VerifiedLedger>> {
   let head: VerifiedLedger['head'] = { seq: 0, hash: genesisHash };
   let found: VerifiedLedger['found'] = null;
@@ -38,12 +43,15 @@ export async function verifyLedger(
   const notes: { readonly seq: number; readonly message: string }[] = [];
   const approvals = readApprovals(sha256);
   let approvalsRead = 0;
+  const files = new Set<string>();
   try {
     for await (const row of rows) {
       const misplaced = faultOfPlace(row, head);
       if (misplaced !== undefined) return broken(head.seq + 1, misplaced);
       const content = readContent(row, sha256);
-      const why = content.fault ?? approvals.faultOf(row, content.body);
+      const named = readFile === null ? [] : filesNamedBy(row.kind, content.body);
+      const why =
+        content.fault ?? approvals.faultOf(row, content.body) ?? (await faultOfFiles(named, files, readFile, sha256));
       if (why !== undefined) return broken(row.seq, why);
       if (row.kind.startsWith('calibration-approved/')) approvalsRead += 1;
       const at = Date.parse(row.at);
@@ -57,7 +65,34 @@ export async function verifyLedger(
     const reason = error instanceof Error ? error.message : String(error);
     return broken(head.seq + 1, `it cannot be read (${reason})`);
   }
-  return succeed({ entries: head.seq, approvals: approvalsRead, head, notes, found });
+  return succeed({
+    entries: head.seq,
+    approvals: approvalsRead,
+    files: readFile === null ? null : files.size,
+    head,
+    notes,
+    found,
+  });
+}
+
+/** Content of an attached file by its SHA-256, as it is stored; null where there is none. */
+export type ReadFile = (sha256: string) => Promise<Uint8Array | null>;
+
+/** What is wrong with the files an entry names; those found sound are remembered in `sound`. */
+async function faultOfFiles(
+  named: readonly string[],
+  sound: Set<string>,
+  readFile: ReadFile | null,
+  sha256: Sha256,
+): Promise<string | undefined> {
+  for (const name of named) {
+    if (readFile === null || sound.has(name)) continue;
+    const content = await readFile(name);
+    if (content === null) return `the file ${name} it names is not there`;
+    if (sha256(content) !== name) return `the file ${name} it names was altered`;
+    sound.add(name);
+  }
+  return undefined;
 }
 
 function faultOfPlace(row: StoredRow, head: VerifiedLedger['head']): string | undefined {

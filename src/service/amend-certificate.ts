@@ -9,6 +9,7 @@ import { standingCertificate } from '../ledger/plant-state.ts';
 import { checkHeld, nothingDiffers } from './amend-equipment.ts';
 import { readCertificate } from './file-certificate.ts';
 import { findCertificate, findEquipment } from './find-record.ts';
+import { findFiles } from './keep-file.ts';
 import { type Actor, performAction } from './perform-action.ts';
 import type { Plant, Retry } from './plant.ts';
 
@@ -22,13 +23,15 @@ interface By {
  * another number or where nothing differs, `date-in-future`, `ledger-conflict` when `corrects` is not the entry that
  * holds the certificate now.
  */
-export function amendCertificate(
+export async function amendCertificate(
   plant: Plant,
   cellTag: string,
   number: string,
   { certificate: input, corrects, reason }: z.output<typeof certificateAmendmentBody>,
   by: By,
 ): Promise<Outcome<Certificate>> {
+  const files = await findFiles(plant, input.files ?? []);
+  if (!files.ok) return files;
   return performAction(plant, {
     ...by,
     action: 'amend-equipment',
@@ -46,7 +49,11 @@ export function amendCertificate(
       }
       const held = checkHeld(plant.state, standingCertificate(subject, number), corrects);
       if (!held.ok) return held;
-      const certificate = readCertificate(subject, input, plant.today());
+      const certificate = readCertificate(subject, input, {
+        today: plant.today(),
+        files: files.value,
+        standards: plant.state.standards,
+      });
       if (!certificate.ok) return certificate;
       if (canonicalText(certificate.value) === canonicalText(written)) {
         return nothingDiffers('certificate', `The certificate ${number}`);

@@ -4,18 +4,24 @@ import type { z } from 'zod';
 import type { certificateBody } from '../contract/equipment.ts';
 import { daysBetween, type PlantDay } from '../domain/dates/plant-day.ts';
 import type { Certificate } from '../domain/equipment/equipment.ts';
+import type { AttachedFile } from '../domain/equipment/traceability.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
+import type { PlantState } from '../ledger/plant-state.ts';
 import { findEquipment } from './find-record.ts';
+import { findFiles } from './keep-file.ts';
 import { type Actor, performAction } from './perform-action.ts';
 import type { Plant, Retry } from './plant.ts';
 
-/** Files a certificate. Problems: `unknown-equipment`, `date-in-future`, `field-invalid`, `tag-taken` for its number. */
-export function fileCertificate(
+/** Files a certificate. Problems: `unknown-equipment`, `date-in-future`, `field-invalid`, `tag-taken` for its number,
+ * `unknown-file`, `unknown-certificate` for the standard it rests on. */
+export async function fileCertificate(
   plant: Plant,
   cellTag: string,
   input: z.output<typeof certificateBody>,
   by: { readonly actor: Actor; readonly retry: Retry | null },
 ): Promise<Outcome<Certificate>> {
+  const files = await findFiles(plant, input.files ?? []);
+  if (!files.ok) return files;
   return performAction(plant, {
     ...by,
     action: 'register-equipment',
@@ -23,7 +29,11 @@ export function fileCertificate(
       const cell = findEquipment(plant.state, 'load-cell', cellTag, 'loadCell');
       if (!cell.ok) return cell;
       const tag = cell.value.tag;
-      const certificate = readCertificate(tag, input, plant.today());
+      const certificate = readCertificate(tag, input, {
+        today: plant.today(),
+        files: files.value,
+        standards: plant.state.standards,
+      });
       if (!certificate.ok) return certificate;
       if ((plant.state.certificates.get(tag) ?? []).some((filed) => filed.number === input.number)) {
         return fail('tag-taken', `The certificate ${input.number} of load cell ${tag} is already filed.`, {
@@ -33,7 +43,7 @@ export function fileCertificate(
         });
       }
       return succeed([
-        { at, actor: by.actor.id, kind: 'certificate-filed/1', subject: tag, body: { certificate: certificate.value } },
+        { at, actor: by.actor.id, kind: 'certificate-filed/2', subject: tag, body: { certificate: certificate.value } },
       ]);
     },
     answer: (tag) => {
@@ -43,12 +53,26 @@ export function fileCertificate(
   });
 }
 
-/** Answers the certificate an input describes. Problems: `date-in-future`, `field-invalid` for the last valid day. */
+/** What a certificate is read against: today, its files as they are kept, the standards that are filed. */
+interface CertificateContext {
+  readonly today: PlantDay;
+  readonly files: readonly AttachedFile[];
+  readonly standards: PlantState['standards'];
+}
+
+/** Answers the certificate an input describes. Problems: `date-in-future`, `field-invalid` for the last valid day, `unknown-certificate` for a standard. */
 export function readCertificate(
   loadCell: string,
   input: z.output<typeof certificateBody>,
-  today: PlantDay,
+  { today, files, standards }: CertificateContext,
 ): Outcome<Certificate> {
+  if (input.restsOn !== undefined && !standards.has(input.restsOn)) {
+    return fail('unknown-certificate', `There is no certificate ${input.restsOn} of a standard.`, {
+      where: 'restsOn',
+      needed: [...standards.keys()].join(', ') || 'a certificate of a standard, filed first',
+      given: input.restsOn,
+    });
+  }
   if (daysBetween(today, input.calibratedOn) > 0) {
     return fail('date-in-future', `A load cell cannot have been calibrated on ${input.calibratedOn}, after today.`, {
       where: 'calibratedOn',
@@ -63,11 +87,14 @@ export function readCertificate(
       given: input.validUntil,
     });
   }
-  const { accreditation, standard, ...rest } = input;
+  const { accreditation, standard, restsOn, asFound, files: _named, ...rest } = input;
   return succeed({
     ...rest,
     loadCell,
     ...(accreditation === undefined ? {} : { accreditation }),
     ...(standard === undefined ? {} : { standard }),
+    ...(restsOn === undefined ? {} : { restsOn }),
+    ...(asFound === undefined ? {} : { asFound }),
+    ...(files.length === 0 ? {} : { files }),
   });
 }

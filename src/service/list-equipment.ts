@@ -7,7 +7,7 @@ import { listPairs } from './list-pairs.ts';
 import type { Plant } from './plant.ts';
 
 export function listEquipment(plant: Plant): EquipmentAnswer {
-  const { equipment, certificates } = plant.state;
+  const { equipment, certificates, laboratories, standards } = plant.state;
   const ofKind = <K extends EquipmentKind>(kind: K): Extract<Equipment, { kind: K }>[] =>
     [...equipment.values()]
       .filter((part): part is Extract<Equipment, { kind: K }> => part.kind === kind)
@@ -18,6 +18,8 @@ export function listEquipment(plant: Plant): EquipmentAnswer {
     pumps: ofKind('pump'),
     loadCells: ofKind('load-cell').map((cell) => ({ ...cell, certificates: [...(certificates.get(cell.tag) ?? [])] })),
     heldBy: heldBy(plant.state),
+    laboratories: [...laboratories.values()],
+    standards: [...standards.values()],
     pairs: [...listPairs(plant, plant.today())],
   };
 }

@@ -10,6 +10,7 @@ import type { CalibrationRecord, PlantState } from '../ledger/plant-state.ts';
 import { createReplay } from '../ledger/replay.ts';
 import { entryOfRow } from '../ledger/stored-row.ts';
 import { faultOfContent } from '../ledger/verify.ts';
+import type { AttachmentStore } from '../storage/attachment-store.ts';
 import type { CredentialChange, CredentialStore } from '../storage/credential-store.ts';
 import type { LedgerStore } from '../storage/ledger-store.ts';
 import type { StoredRows } from '../storage/stored-rows.ts';
@@ -19,6 +20,7 @@ export interface PlantPorts {
   readonly ledger: LedgerStore;
   readonly credentials: CredentialStore;
   readonly rows: StoredRows;
+  readonly attachments: AttachmentStore;
   /** The UTC instant, ISO 8601 with milliseconds and Z. */
   readonly clock: () => string;
   readonly sha256: Sha256;

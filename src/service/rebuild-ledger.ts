@@ -7,8 +7,10 @@ import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { Sha256 } from '../ledger/hash-chain.ts';
 import { createReplay } from '../ledger/replay.ts';
 import { entryOfRow, type StoredRow } from '../ledger/stored-row.ts';
-import { verifyLedger } from '../ledger/verify.ts';
+import { type ReadFile, verifyLedger } from '../ledger/verify.ts';
+import type { StoredAttachment } from '../storage/attachment-store.ts';
 import type { LedgerHead } from '../storage/ledger-store.ts';
+import { typeOfContent } from './keep-file.ts';
 
 const hash = z.string().regex(/^[0-9a-f]{64}$/, 'a hash of 64 lower-case hexadecimal digits');
 
@@ -25,14 +27,20 @@ const exportedRow = z.strictObject({
 
 export interface ReadLedger {
   readonly rows: readonly StoredRow[];
+  readonly attachments: readonly StoredAttachment[];
   readonly head: LedgerHead;
 }
 
 /**
  * Answers the rows of an exported ledger, one JSON object a line. Problems: `sheet-not-readable` (a line that is not
- * JSON), `field-invalid` (not a row), `ledger-broken` (it does not verify, or says what cannot be).
+ * JSON), `field-invalid` (not a row), `ledger-broken` (it does not verify, a file it names is not there or was altered,
+ * or it says what cannot be).
  */
-export async function readExportedLedger(text: string, sha256: Sha256): Promise<Outcome<ReadLedger>> {
+export async function readExportedLedger(
+  text: string,
+  sha256: Sha256,
+  readFile: ReadFile,
+): Promise<Outcome<ReadLedger>> {
   const rows: StoredRow[] = [];
   const lines = text.split('\n');
   if (lines.at(-1) === '') lines.pop();
@@ -41,7 +49,13 @@ export async function readExportedLedger(text: string, sha256: Sha256): Promise<
     if (!row.ok) return row;
     rows.push(row.value);
   }
-  const verified = await verifyLedger(rows, sha256);
+  const attachments: StoredAttachment[] = [];
+  const verified = await verifyLedger(rows, sha256, null, async (name) => {
+    const content = await readFile(name);
+    const type = content === null ? null : typeOfContent(content);
+    if (content !== null && type !== null) attachments.push({ sha256: name, type, content });
+    return content;
+  });
   if (!verified.ok) return verified;
   const { apply } = createReplay();
   for (const row of rows) {
@@ -52,7 +66,7 @@ export async function readExportedLedger(text: string, sha256: Sha256): Promise<
       return fail('ledger-broken', reason, { where: `entry ${row.seq}` });
     }
   }
-  return succeed({ rows, head: verified.value.head });
+  return succeed({ rows, attachments, head: verified.value.head });
 }
 
 function readRow(line: string, lineNumber: number): Outcome<StoredRow> {

@@ -7,11 +7,11 @@ import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { Sha256 } from '../ledger/hash-chain.ts';
 import { writeShortHead } from '../ledger/short-head.ts';
 import type { StoredRow } from '../ledger/stored-row.ts';
-import { verifyLedger } from '../ledger/verify.ts';
 import type { StagedRestore } from '../storage/ledger-backup.ts';
 import type { LedgerHead } from '../storage/ledger-store.ts';
 import type { StoredRows } from '../storage/stored-rows.ts';
 import { fileNameOf } from './back-up.ts';
+import { verifyPlant } from './verify-ledger.ts';
 
 export interface RestoreRequest {
   readonly backup: string;
@@ -58,7 +58,7 @@ async function decide(
 ): Promise<Outcome<Omit<RestoreReport, 'kept'> & { readonly at: string }>> {
   const described = checkManifest(staged, backup);
   if (!described.ok) return described;
-  const verified = await verifyLedger(staged.copy.rows.readStoredRows(0), sha256);
+  const verified = await verifyPlant({ ...staged.copy, sha256 });
   if (!verified.ok) return verified;
   const from = verified.value.head;
   if (described.value !== null && !isSame(described.value, from)) {

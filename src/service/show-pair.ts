@@ -11,6 +11,7 @@ import { approvedCalibrations, latestChange } from './pair-basis.ts';
 import type { Plant } from './plant.ts';
 import { listEvents } from './report-event.ts';
 import { showCalibration } from './show-calibration.ts';
+import { showChain } from './show-chain.ts';
 
 /** Answers the page of a pair as of the plant's day. Problem: `unknown-pair`. */
 export async function showPair(plant: Plant, tag: string): Promise<Outcome<PairPageAnswer>> {
@@ -48,6 +49,7 @@ export async function showPair(plant: Plant, tag: string): Promise<Outcome<PairP
     certificate: parts.value.certificate,
     current: current?.number ?? null,
     change: latestChange(plant, approved),
+    chain: current === undefined ? null : showChain(plant, current),
     doubts: listDoubts(plant, on).doubts.filter((doubt) => doubt.pair === pair.tag),
     events: [...listEvents(plant, record, on)],
     calibrations: calibrations

@@ -3,12 +3,21 @@
 import { fail, type Outcome } from '../domain/problem.ts';
 import { compareHead, type HeldEntry, parseHead } from '../ledger/short-head.ts';
 import type { StoredRow } from '../ledger/stored-row.ts';
-import { faultOfContent, type VerifiedLedger, verifyLedger } from '../ledger/verify.ts';
+import { faultOfContent, type ReadFile, type VerifiedLedger, verifyLedger } from '../ledger/verify.ts';
+import type { AttachmentStore } from '../storage/attachment-store.ts';
 import type { Plant, PlantPorts } from './plant.ts';
 
 /** Reads every stored row and says whether the ledger is whole. Problem: `ledger-broken` naming the first bad entry. */
-export function verifyPlant(ports: Pick<PlantPorts, 'rows' | 'sha256'>): Promise<Outcome<VerifiedLedger>> {
-  return verifyLedger(ports.rows.readStoredRows(0), ports.sha256);
+export function verifyPlant(
+  { rows, attachments, sha256 }: Pick<PlantPorts, 'rows' | 'attachments' | 'sha256'>,
+  find: number | null = null,
+): Promise<Outcome<VerifiedLedger>> {
+  return verifyLedger(rows.readStoredRows(0), sha256, find, contentOf(attachments));
+}
+
+/** Answers the content of attached files as the verifier asks for it. */
+export function contentOf(attachments: AttachmentStore): ReadFile {
+  return async (name) => (await attachments.read(name))?.content ?? null;
 }
 
 /**

@@ -30,7 +30,7 @@ outcomeValue(await plant.append(settled(plant), null));
 const rows = await collect(plant.rows.readStoredRows(0));
 const missing = entryKinds.filter((kind) => !rows.some((row) => row.kind === kind));
 if (missing.length > 0) throw new Error(`No entry of the kinds ${missing.join(', ')}.`);
-outcomeValue(rebuildLedgerFile(file, rows));
+outcomeValue(rebuildLedgerFile(file, rows, []));
 const record = { version, entries: rows.length, head: plant.state.head, digests: stateDigests(plant.state) };
 writeFileSync(join(folder, `${version}.json`), `${JSON.stringify(record, null, 2)}\n`);
 process.stdout.write(`${file}: ${rows.length} entries, head ${plant.state.head.hash}\n`);

@@ -7,6 +7,9 @@ import type { PlantDay } from '../dates/plant-day.ts';
 export const attachedFileTypes = ['application/pdf', 'image/png', 'image/jpeg'] as const;
 export type AttachedFileType = (typeof attachedFileTypes)[number];
 
+/** House rule: a scanned certificate of some pages; larger is something else. */
+export const largestFileBytes = 10_000_000;
+
 /** A file kept with an entry: its content is found by its SHA-256, 64 lower-case hexadecimal digits. */
 export interface AttachedFile {
   readonly sha256: string;

@@ -3,6 +3,7 @@
 import { type Outcome, succeed } from '../../domain/problem.ts';
 import type { Sha256 } from '../../ledger/hash-chain.ts';
 import type { Storage } from '../storage.ts';
+import { openSqliteAttachmentStore } from './attachment-store.ts';
 import { openSqliteCredentialStore } from './credential-store.ts';
 import { openSqliteLedgerStore } from './ledger-store.ts';
 import { type OpenMode, openDatabase } from './open-database.ts';
@@ -18,7 +19,8 @@ export function openSqliteStorage(
   try {
     const ledger = openSqliteLedgerStore(database.value, { sha256 });
     const credentials = openSqliteCredentialStore(database.value);
-    return succeed({ ledger, rows: ledger, credentials, close: () => ledger.close() });
+    const attachments = openSqliteAttachmentStore(database.value);
+    return succeed({ ledger, rows: ledger, credentials, attachments, close: () => ledger.close() });
   } catch (error) {
     // The statements of the stores do not fit the tables: damage that got past the look at the header.
     database.value.close();

@@ -5,6 +5,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { type Outcome, succeed } from '../../domain/problem.ts';
 import type { StoredRow } from '../../ledger/stored-row.ts';
+import type { StoredAttachment } from '../attachment-store.ts';
+import { insertAttachmentSql } from './attachment-store.ts';
 import { syncToDisk } from './durable-file.ts';
 import { fileExists, fileProblem } from './file-problem.ts';
 import { insertEntrySql } from './ledger-store.ts';
@@ -12,7 +14,11 @@ import { openDatabase } from './open-database.ts';
 import { putInPlace } from './put-in-place.ts';
 
 /** Makes the file with these rows, or makes none. Problems: `file-exists`, `file-not-found`, `approver-is-enterer`, `ledger-write-failed`. */
-export function rebuildLedgerFile(file: string, rows: readonly StoredRow[]): Outcome<null> {
+export function rebuildLedgerFile(
+  file: string,
+  rows: readonly StoredRow[],
+  attachments: readonly StoredAttachment[],
+): Outcome<null> {
   const path = resolve(file);
   let workFolder: string | undefined;
   try {
@@ -22,7 +28,9 @@ export function rebuildLedgerFile(file: string, rows: readonly StoredRow[]): Out
     if (!database.ok) return database;
     try {
       const insert = database.value.prepare<[StoredRow]>(insertEntrySql);
+      const keep = database.value.prepare<[StoredAttachment]>(insertAttachmentSql);
       database.value.transaction(() => {
+        for (const attachment of attachments) keep.run(attachment);
         for (const row of rows) insert.run(row);
       })();
     } finally {

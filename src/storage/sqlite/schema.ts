@@ -74,7 +74,7 @@ PRAGMA application_id = ${applicationId};
 PRAGMA user_version = 1;
 `;
 
-/** Since version 1: the last use of a session, invitations, second factors, device passes. */
+/** Since version 1: the last use of a session, invitations, second factors, device passes, attached files. */
 const tablesOfVersion2 = `
 CREATE TABLE session (
   token_hash TEXT PRIMARY KEY,
@@ -103,12 +103,32 @@ CREATE TABLE device_pass (
   code_expires_at TEXT NOT NULL,
   token_hash TEXT UNIQUE
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE attachment (
+  sha256 TEXT PRIMARY KEY CHECK (length(sha256) = 64),
+  type TEXT NOT NULL,
+  content BLOB NOT NULL
+) STRICT;
+`;
+
+/** Files kept with entries, found by the hash of their content; as lasting as the entries that name them. */
+const attachmentTriggers = `
+CREATE TRIGGER attachment_is_never_changed BEFORE UPDATE ON attachment
+BEGIN
+  SELECT RAISE(ABORT, 'a file of the ledger is never changed');
+END;
+
+CREATE TRIGGER attachment_is_never_removed BEFORE DELETE ON attachment
+BEGIN
+  SELECT RAISE(ABORT, 'a file of the ledger is never removed');
+END;
 `;
 
 /** From version 1 to 2. Nobody knows when its sessions were last used, so whoever was signed in signs in again. */
 export const stepToVersion2 = `
 DROP TABLE session;
 ${tablesOfVersion2}
+${attachmentTriggers}
 PRAGMA user_version = 2;
 `;
 

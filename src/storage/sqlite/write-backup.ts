@@ -8,6 +8,7 @@ import { type Outcome, succeed } from '../../domain/problem.ts';
 import type { Sha256 } from '../../ledger/hash-chain.ts';
 import { verifyLedger } from '../../ledger/verify.ts';
 import type { BackupFacts, BackupFiles } from '../ledger-backup.ts';
+import { openSqliteAttachmentStore } from './attachment-store.ts';
 import { fingerprint, syncToDisk } from './durable-file.ts';
 import { fileExists, fileProblem } from './file-problem.ts';
 import { openSqliteLedgerStore } from './ledger-store.ts';
@@ -89,7 +90,13 @@ async function verifiedHead(file: string, sha256: Sha256): Promise<Outcome<Backu
   const database = openDatabase(file, { mode: 'existing' });
   if (!database.ok) return database;
   try {
-    const verified = await verifyLedger(openSqliteLedgerStore(database.value, { sha256 }).readStoredRows(0), sha256);
+    const attachments = openSqliteAttachmentStore(database.value);
+    const verified = await verifyLedger(
+      openSqliteLedgerStore(database.value, { sha256 }).readStoredRows(0),
+      sha256,
+      null,
+      async (name) => (await attachments.read(name))?.content ?? null,
+    );
     return verified.ok ? succeed(verified.value.head) : verified;
   } finally {
     database.value.close();
