@@ -38,7 +38,9 @@ export async function fileLaboratory(
   });
 }
 
-function readAccreditation(input: z.output<typeof laboratoryBody>): Outcome<NonNullable<Laboratory['accreditation']> | null> {
+function readAccreditation(
+  input: z.output<typeof laboratoryBody>,
+): Outcome<NonNullable<Laboratory['accreditation']> | null> {
   const { accreditationBody: body, accreditationNumber: number, accreditationUntil: validUntil } = input;
   if (body === undefined && number === undefined && validUntil === undefined) return succeed(null);
   if (body !== undefined && number !== undefined && validUntil !== undefined) {

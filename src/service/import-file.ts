@@ -8,6 +8,8 @@ import { daysBetween } from '../domain/dates/plant-day.ts';
 import { fail, type Outcome, type Problem, succeed } from '../domain/problem.ts';
 import { canonicalText } from '../ledger/canonical-bytes.ts';
 import { fileCertificate } from './file-certificate.ts';
+import { fileLaboratory } from './file-laboratory.ts';
+import { fileStandard } from './file-standard.ts';
 import { formPair } from './form-pair.ts';
 import { placeHold } from './hold-pair.ts';
 import { partPair } from './part-pair.ts';
@@ -120,10 +122,32 @@ async function importRegister(plant: Plant, file: EquipmentFile, { actor }: By):
     const isKnown = described.ok && isSame(plant.state.equipment.get(part.tag) ?? null, described.value);
     note(`${part.kind.replace('-', ' ')} ${part.tag}`, registered, isKnown);
   }
+  for (const { accreditation, ...laboratory } of file.laboratories) {
+    // One filed again would take the place of the earlier, so the same is not filed twice.
+    const known = plant.state.laboratories.get(laboratory.name);
+    const { files: _files, ...before } = known ?? { name: '' };
+    if (isSame(before, { ...laboratory, ...(accreditation === undefined ? {} : { accreditation }) })) {
+      fates.push({ what: `laboratory ${laboratory.name}`, fate: 'known-already' });
+      continue;
+    }
+    const { body, number, validUntil } = accreditation ?? {};
+    const input = {
+      ...laboratory,
+      accreditationBody: body,
+      accreditationNumber: number,
+      accreditationUntil: validUntil,
+    };
+    note(`laboratory ${laboratory.name}`, await fileLaboratory(plant, input, by));
+  }
+  for (const standard of file.standards) {
+    const { files: _files, ...before } = plant.state.standards.get(standard.number) ?? { number: '' };
+    const filed = await fileStandard(plant, standard, by);
+    note(`certificate ${standard.number} of a standard`, filed, isSame(before, standard));
+  }
   for (const cell of file.loadCells) {
     for (const certificate of cell.certificates) {
       const filed = await fileCertificate(plant, cell.tag, certificate, by);
-      const isKnown = (plant.state.certificates.get(cell.tag) ?? []).some((known) =>
+      const isKnown = (plant.state.certificates.get(cell.tag) ?? []).some(({ files: _files, ...known }) =>
         isSame(known, { ...certificate, loadCell: cell.tag }),
       );
       note(`certificate ${certificate.number} of ${cell.tag}`, filed, isKnown);

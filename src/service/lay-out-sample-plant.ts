@@ -10,6 +10,8 @@ import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import { withdrawCertificate } from './amend-certificate.ts';
 import { approveCalibration, rejectCalibration } from './decide-calibration.ts';
 import { fileCertificate } from './file-certificate.ts';
+import { fileLaboratory } from './file-laboratory.ts';
+import { fileStandard } from './file-standard.ts';
 import { formPair } from './form-pair.ts';
 import { placeHold } from './hold-pair.ts';
 import { judgeCalibration } from './judge-calibration.ts';
@@ -126,6 +128,28 @@ function registerSteps(file: SamplePlantFile): readonly Step[] {
     ...file.loadCells.map(({ certificates: _certificates, ...part }) => ({ kind: 'load-cell' as const, ...part })),
   ];
   return [
+    ...file.laboratories.map(({ accreditation, ...laboratory }) => ({
+      day: first,
+      order: 1,
+      what: `laboratory ${laboratory.name}`,
+      act: (plant: Plant) =>
+        fileLaboratory(
+          plant,
+          {
+            ...laboratory,
+            accreditationBody: accreditation?.body,
+            accreditationNumber: accreditation?.number,
+            accreditationUntil: accreditation?.validUntil,
+          },
+          by,
+        ),
+    })),
+    ...file.standards.map((standard) => ({
+      day: standard.calibratedOn < first ? first : standard.calibratedOn,
+      order: 1,
+      what: `standard ${standard.number}`,
+      act: (plant: Plant) => fileStandard(plant, standard, by),
+    })),
     ...parts.map((part) => ({
       day: first,
       order: 1,
@@ -249,6 +273,17 @@ function moveDates(file: SamplePlantFile, days: number): SamplePlantFile {
       ...withdrawal,
       on: move(withdrawal.on),
       ...(lastGood === undefined ? {} : { lastGood: move(lastGood) }),
+    })),
+    laboratories: file.laboratories.map(({ accreditation, ...laboratory }) => ({
+      ...laboratory,
+      ...(accreditation === undefined
+        ? {}
+        : { accreditation: { ...accreditation, validUntil: move(accreditation.validUntil) } }),
+    })),
+    standards: file.standards.map((standard) => ({
+      ...standard,
+      calibratedOn: move(standard.calibratedOn),
+      validUntil: move(standard.validUntil),
     })),
     pairs: file.pairs.map((pair) => ({
       ...pair,

@@ -160,7 +160,7 @@ describe('amending and withdrawing a certificate', () => {
       code: 'already-withdrawn',
     });
     const files = await exportPlant(work.plant);
-    const written = (path: string) => files.find((file) => file.path === path)?.text ?? '';
+    const written = (path: string) => String(files.find((file) => file.path === path)?.content ?? '');
     expect(JSON.parse(written('equipment.json')).loadCells).toMatchObject([{ tag: 'LC-1', certificates: [] }]);
     expect(written('ledger.jsonl')).toContain('certificate-withdrawn/1');
   });

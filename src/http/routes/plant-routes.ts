@@ -117,11 +117,12 @@ export function plantRoutes(app: App, plant: Plant): void {
     async (_request, reply) => {
       const verified = await verifyPlant(plant);
       if (!verified.ok) return sendProblem(reply, verified.problem);
-      const { entries, approvals, head, notes } = verified.value;
+      const { entries, approvals, files, head, notes } = verified.value;
       return reply.send({
         verified: true,
         entries,
         approvals,
+        files,
         head,
         shortHead: writeShortHead(head),
         notes: [...notes],

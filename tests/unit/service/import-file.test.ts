@@ -28,7 +28,7 @@ const fatesOf = async (into: Plant, text: string, facts = {}) =>
   (await take(into, text, facts)).map(({ fate }) => fate);
 const may = runSheet({ calibratedOn: '2026-05-20' });
 const textOf = (files: readonly ExportedFile[], path: string): string =>
-  files.find((file) => file.path === path)?.text ?? '';
+  String(files.find((file) => file.path === path)?.content ?? '');
 
 describe('importing a run sheet', () => {
   it('records it for approval, and knows it the second time', async () => {
@@ -200,13 +200,13 @@ describe('exporting a plant and importing it into an empty one', () => {
     const { plant: other } = await emptyPlantAtWork('2026-06-01');
     const sheets = files.filter(({ path }) => /^run-sheets\/[^/]+\.json$/.test(path));
     expect(sheets).toHaveLength(3);
-    for (const text of [textOf(files, 'equipment.json'), ...sheets.map((file) => file.text)]) {
+    for (const text of [textOf(files, 'equipment.json'), ...sheets.map((file) => String(file.content))]) {
       const fates = await take(other, text);
       expect(fates.filter(({ fate }) => fate !== 'recorded')).toEqual([]);
     }
     const again = await exportPlant(other);
     expect(JSON.parse(textOf(again, 'equipment.json'))).toEqual(JSON.parse(textOf(files, 'equipment.json')));
-    for (const { path, text } of sheets) expect(textOf(again, path), path).toBe(text);
+    for (const { path, content } of sheets) expect(textOf(again, path), path).toBe(content);
     expect(other.state.pairs.get('P-1b')?.hold?.reason).toBe('waits for its calibration');
     expect(other.state.pairs.get('P-1')?.pair.parted).toEqual({ on: '2026-05-25', reason: 'gauge replaced' });
     expect([...other.state.calibrations.values()].every(({ status }) => status === 'submitted')).toBe(true);
@@ -218,7 +218,7 @@ describe('exporting a plant and importing it into an empty one', () => {
     const { plant: other } = await emptyPlantAtWork('2026-06-01');
     await take(other, textOf(files, 'equipment.json'));
     const tables = files.filter(({ path }) => path.startsWith('run-sheets/csv/'));
-    for (const { text } of tables) expect(await fatesOf(other, text)).toEqual(['recorded']);
+    for (const { content } of tables) expect(await fatesOf(other, String(content))).toEqual(['recorded']);
     const withoutRam = [...plant.state.calibrations.values()].map(({ sheet }) => ({
       ...sheet,
       cycles: sheet.cycles.map(({ points }) => ({ points })),
@@ -229,7 +229,8 @@ describe('exporting a plant and importing it into an empty one', () => {
   it('changes nothing where it came from', async () => {
     await setUp();
     const { head } = plant.state;
-    for (const { path, text } of await exportPlant(plant)) {
+    for (const { path, content } of await exportPlant(plant)) {
+      const text = String(content);
       if (!path.endsWith('.json') || path === 'head.json') continue;
       expect(await fatesOf(plant, text), path).not.toContain('recorded');
       expect(await fatesOf(plant, text), path).not.toContain('refused');

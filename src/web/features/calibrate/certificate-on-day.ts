@@ -34,12 +34,15 @@ type DomainCertificate = Parameters<typeof isCertificateValid>[0];
 
 /** The domain leaves out what is not known; an answer may hold it as undefined. */
 export function domainCertificate(certificate: FiledCertificate): DomainCertificate {
-  const { accreditation, standard, withdrawn, ...rest } = certificate;
+  const { accreditation, standard, withdrawn, restsOn, asFound, files, ...rest } = certificate;
   const lastGood = withdrawn?.lastGood === undefined ? {} : { lastGood: withdrawn.lastGood };
   return {
     ...rest,
     ...(withdrawn === undefined ? {} : { withdrawn: { reason: withdrawn.reason, ...lastGood } }),
     ...(accreditation === undefined ? {} : { accreditation }),
     ...(standard === undefined ? {} : { standard }),
+    ...(restsOn === undefined ? {} : { restsOn }),
+    ...(asFound === undefined ? {} : { asFound }),
+    ...(files === undefined ? {} : { files }),
   };
 }
