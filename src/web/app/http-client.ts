@@ -33,7 +33,7 @@ async function ask<S extends z.ZodType>(
   method: Method,
   path: string,
   schema: S,
-  sent: { readonly headers: Record<string, string>; readonly body?: string },
+  sent: { readonly headers: Record<string, string>; readonly body?: string | Blob },
 ): Promise<z.output<S>> {
   let response: Response;
   let text: string;
@@ -94,6 +94,14 @@ export function post<S extends z.ZodType>(
       'idempotency-key': options.idempotencyKey ?? newIdempotencyKey(),
     },
     body: JSON.stringify(body),
+  });
+}
+
+/** Posts a file as it is. */
+export function postFile<S extends z.ZodType>(path: string, file: Blob, schema: S): Promise<z.output<S>> {
+  return ask('POST', path, schema, {
+    headers: { accept: 'application/json', 'content-type': 'application/octet-stream' },
+    body: file,
   });
 }
 

@@ -11,6 +11,7 @@ import { openPlant } from './en-US/open-plant.ts';
 import { people } from './en-US/people.ts';
 import { review } from './en-US/review.ts';
 import { rules } from './en-US/rules.ts';
+import { traceability } from './en-US/traceability.ts';
 import { whatsDue } from './en-US/whats-due.ts';
 import { words as everywhere } from './words.ts';
 
@@ -27,5 +28,6 @@ export const words = {
   people,
   review,
   rules,
+  traceability,
   whatsDue,
 };

@@ -7,7 +7,7 @@ import { WaitingNote } from '../../controls/waiting-note.tsx';
 import { words } from '../../words/desk-words.ts';
 import styles from './equipment-page.module.css';
 import { PairList } from './pair-list.tsx';
-import { GaugeTable, JackTable, LoadCellTable, PumpTable } from './part-tables.tsx';
+import { GaugeTable, JackTable, LaboratoryTable, LoadCellTable, PumpTable, StandardTable } from './part-tables.tsx';
 import { RegisterPanel } from './register-panel.tsx';
 
 export function EquipmentPage() {
@@ -28,6 +28,8 @@ export function EquipmentPage() {
           <JackTable register={register.data} />
           <GaugeTable register={register.data} />
           <LoadCellTable register={register.data} />
+          <LaboratoryTable register={register.data} />
+          <StandardTable register={register.data} />
           <PumpTable register={register.data} />
           {register.data.pairs.some(({ parted }) => parted) ? (
             <section className={styles.section} aria-labelledby="parted-title">

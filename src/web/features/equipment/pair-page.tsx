@@ -16,6 +16,7 @@ import { PairActions } from './pair-actions.tsx';
 import { PairDoubts } from './pair-doubts.tsx';
 import { PairFacts } from './pair-facts.tsx';
 import styles from './pair-page.module.css';
+import { TraceabilityPart } from './traceability-part.tsx';
 import { usePairPage } from './use-pair-page.ts';
 
 export function PairPage() {
@@ -60,6 +61,7 @@ function PairShown({ page }: { readonly page: PairPageAnswer }) {
       <PairDoubts page={page} />
       <PairFacts page={page} />
       <CurrentCalibration page={page} />
+      <TraceabilityPart page={page} />
       <CalibrationList page={page} />
       <EventList page={page} />
       {parted === null ? <PairActions page={page} /> : null}

@@ -5,6 +5,7 @@ import type { EquipmentAnswer } from '../../../contract/equipment.ts';
 import { NumberCell, ScrollTable } from '../../charts/scroll-table.tsx';
 import { formatQuantity } from '../../controls/format-number.ts';
 import { words } from '../../words/desk-words.ts';
+import { FileLinks } from './file-links.tsx';
 
 interface PartTableProps {
   readonly register: EquipmentAnswer;
@@ -93,8 +94,18 @@ export function LoadCellTable({ register }: PartTableProps) {
           <td>
             {cell.certificates.length === 0
               ? equipment.noCertificate
-              : cell.certificates.map(({ number, validUntil }) => (
-                  <div key={number}>{equipment.certificateUntil(number, validUntil)}</div>
+              : cell.certificates.map(({ number, validUntil, files, withdrawn }) => (
+                  <div key={number}>
+                    {withdrawn === undefined ? (
+                      equipment.certificateUntil(number, validUntil)
+                    ) : (
+                      <>
+                        <del>{equipment.certificateUntil(number, validUntil)}</del>{' '}
+                        {equipment.withdrawn(withdrawn.reason)}
+                      </>
+                    )}
+                    <FileLinks files={files} />
+                  </div>
                 ))}
           </td>
           <NumberCell>{formatQuantity(cell.capacity, asTyped)}</NumberCell>
@@ -121,6 +132,58 @@ export function PumpTable({ register }: PartTableProps) {
         </tr>
       ))}
       <NoneYet count={register.pumps.length} columns={columns.length} />
+    </ScrollTable>
+  );
+}
+
+export function LaboratoryTable({ register }: PartTableProps) {
+  const text = words.traceability;
+  const columns = [text.laboratoryName, text.place, text.accreditationBody, text.accreditationUntil, text.files];
+  return (
+    <ScrollTable title={text.laboratoriesTitle} columns={columns} numbersFrom={columns.length}>
+      {register.laboratories.map(({ name, place, accreditation, files }) => (
+        <tr key={name}>
+          <th scope="row">{name}</th>
+          <td>{place ?? ''}</td>
+          <td>{accreditation === undefined ? text.notAccredited : `${accreditation.body}, ${accreditation.number}`}</td>
+          <td>{accreditation?.validUntil ?? ''}</td>
+          <td>
+            <FileLinks files={files} />
+          </td>
+        </tr>
+      ))}
+      <NoneYet count={register.laboratories.length} columns={columns.length} />
+    </ScrollTable>
+  );
+}
+
+export function StandardTable({ register }: PartTableProps) {
+  const text = words.traceability;
+  const columns = [
+    text.standardNumber,
+    text.instrument,
+    text.heldBy,
+    text.issuedByLabel,
+    words.equipment.validUntil,
+    text.restsOn,
+    text.files,
+  ];
+  return (
+    <ScrollTable title={text.standardsTitle} columns={columns} numbersFrom={columns.length}>
+      {register.standards.map((standard) => (
+        <tr key={standard.number}>
+          <th scope="row">{standard.number}</th>
+          <td>{standard.instrument}</td>
+          <td>{standard.heldBy}</td>
+          <td>{standard.issuedBy}</td>
+          <td>{text.period(standard.calibratedOn, standard.validUntil)}</td>
+          <td>{standard.restsOn ?? text.noneAbove}</td>
+          <td>
+            <FileLinks files={standard.files} />
+          </td>
+        </tr>
+      ))}
+      <NoneYet count={register.standards.length} columns={columns.length} />
     </ScrollTable>
   );
 }

@@ -25,6 +25,8 @@ const kindTexts: Readonly<Record<RegistrationKind, string>> = {
   pump: words.equipment.registerPump,
   'load-cell': words.equipment.registerLoadCell,
   certificate: words.equipment.fileCertificate,
+  laboratory: words.traceability.fileLaboratory,
+  standard: words.traceability.fileStandard,
   pair: words.equipment.formPair,
 };
 

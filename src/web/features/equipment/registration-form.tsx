@@ -2,7 +2,7 @@
 
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
-import { type Control, useForm, useWatch } from 'react-hook-form';
+import { type Control, Controller, useForm, useWatch } from 'react-hook-form';
 import { z } from 'zod';
 import { post } from '../../app/http-client.ts';
 import { forgetAnswers } from '../../app/queries/forget-answers.ts';
@@ -13,6 +13,7 @@ import { SelectField } from '../../controls/select-field.tsx';
 import { TextField } from '../../controls/text-field.tsx';
 import { words } from '../../words/desk-words.ts';
 import type { FieldCheck } from './field-checks.ts';
+import { FileField } from './file-field.tsx';
 import { forgetRegistration, keepRegistration, recallRegistration, startOf } from './kept-registration.ts';
 import { judgeField, registrationBody } from './registration-body.ts';
 import styles from './registration-form.module.css';
@@ -58,6 +59,24 @@ export function RegistrationForm({ registration, onDone, onClose }: Registration
         {fields.map((field) => {
           const { name, label, hint, isOptional = false, options, type, caution } = field;
           const texts = { label, hint, isOptional, problem: problemOf(field) };
+          if (type === 'files') {
+            return (
+              <Controller
+                key={name}
+                control={form.control}
+                name={name}
+                render={({ field: { value, onChange } }) => (
+                  <FileField
+                    label={label}
+                    hint={hint}
+                    problem={texts.problem}
+                    value={value ?? ''}
+                    onChange={onChange}
+                  />
+                )}
+              />
+            );
+          }
           const registered = form.register(name, {
             validate: (typed) => judgeField(field, typed) ?? true,
             onChange: () => sending.reset(),

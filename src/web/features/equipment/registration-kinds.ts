@@ -18,7 +18,16 @@ import {
   wholeCheck,
 } from './field-checks.ts';
 
-export const registrationKinds = ['jack', 'gauge', 'pump', 'load-cell', 'certificate', 'pair'] as const;
+export const registrationKinds = [
+  'jack',
+  'gauge',
+  'pump',
+  'load-cell',
+  'certificate',
+  'laboratory',
+  'standard',
+  'pair',
+] as const;
 export type RegistrationKind = (typeof registrationKinds)[number];
 
 export interface RegistrationField {
@@ -26,8 +35,8 @@ export interface RegistrationField {
   readonly label: string;
   readonly hint?: string;
   readonly isOptional?: boolean;
-  /** `number` is sent as a number; `day` is a day of the calendar; `text` is sent as typed. */
-  readonly type: 'text' | 'number' | 'day';
+  /** `number` is sent as a number; `day` is a day of the calendar; `files` are sent before; `text` is sent as typed. */
+  readonly type: 'text' | 'number' | 'day' | 'files';
   /** What is wrong with what was typed, before anything is sent. */
   readonly check?: FieldCheck;
   /** What to look at once more, beside the field; it refuses nothing. */
@@ -52,7 +61,7 @@ export interface Registration {
   readonly done: (values: Readonly<Record<string, string>>) => string;
 }
 
-const { equipment } = words;
+const { equipment, traceability } = words;
 const text = (name: string, label: string, more: Partial<RegistrationField> = {}): RegistrationField => ({
   name,
   label,
@@ -69,6 +78,7 @@ const day = (name: string, label: string, more: Partial<RegistrationField> = {})
   text(name, label, { type: 'day', check: dayCheck, ...more });
 const tag = text('tag', equipment.tag, { hint: equipment.tagHint, check: tagCheck });
 const serial = text('serial', equipment.serial, { check: lengthCheck(60) });
+const files = text('files', traceability.files, { type: 'files', isOptional: true, hint: traceability.filesHint });
 const note = text('note', equipment.note, { isOptional: true, check: lengthCheck(500) });
 
 const part = (
@@ -129,6 +139,10 @@ export function registrationOf(kind: RegistrationKind, register: EquipmentAnswer
       ]);
     case 'certificate':
       return certificateRegistration(register, chosenCell);
+    case 'laboratory':
+      return laboratoryRegistration();
+    case 'standard':
+      return standardRegistration(register);
     case 'pair':
       return pairRegistration(register);
   }
@@ -160,11 +174,83 @@ function certificateRegistration(register: EquipmentAnswer, chosenCell: string):
         start: '2',
         check: numberCheck({ low: 1, high: 4 }),
       }),
+      restsOn(register),
+      text('asFoundError', traceability.asFoundError, {
+        type: 'number',
+        isOptional: true,
+        hint: traceability.asFoundHint,
+        check: numberCheck({ low: -100, high: 100 }),
+      }),
+      text('asFoundLimit', traceability.asFoundLimit, {
+        type: 'number',
+        isOptional: true,
+        check: numberCheck({ low: 0, high: 100, isAbove: true }),
+      }),
+      files,
     ],
     address: (values) => `/api/load-cells/${encodeURIComponent(values.loadCell ?? '')}/certificates`,
     notInBody: ['loadCell'],
     done: (values) => equipment.certificateFiled(values.number ?? '', values.loadCell ?? ''),
   };
+}
+
+function laboratoryRegistration(): Registration {
+  return {
+    kind: 'laboratory',
+    title: traceability.fileLaboratory,
+    send: equipment.file,
+    fields: [
+      text('name', traceability.laboratoryName, { hint: traceability.laboratoryNameHint, check: lengthCheck(120) }),
+      text('place', traceability.place, { isOptional: true, check: lengthCheck(120) }),
+      text('accreditationBody', traceability.accreditationBody, { isOptional: true, check: lengthCheck(120) }),
+      text('accreditationNumber', traceability.accreditationNumber, { isOptional: true, check: lengthCheck(80) }),
+      day('accreditationUntil', traceability.accreditationUntil, { isOptional: true }),
+      files,
+    ],
+    address: () => '/api/laboratories',
+    done: (values) => traceability.laboratoryFiled(values.name ?? ''),
+  };
+}
+
+function standardRegistration(register: EquipmentAnswer): Registration {
+  return {
+    kind: 'standard',
+    title: traceability.fileStandard,
+    send: equipment.file,
+    fields: [
+      text('number', traceability.standardNumber, { check: lengthCheck(60) }),
+      text('instrument', traceability.instrument, { hint: traceability.instrumentHint, check: lengthCheck(120) }),
+      text('heldBy', traceability.heldBy, { hint: traceability.heldByHint, check: lengthCheck(120) }),
+      text('issuedBy', traceability.issuedByLabel, { hint: traceability.issuedByHint, check: lengthCheck(120) }),
+      day('calibratedOn', equipment.calibratedOn),
+      day('validUntil', equipment.validUntil),
+      text('expandedUncertaintyPercent', equipment.expandedUncertainty, {
+        type: 'number',
+        isOptional: true,
+        check: numberCheck({ low: 0, high: 10, isAbove: true }),
+      }),
+      text('coverageFactor', equipment.coverageFactor, {
+        type: 'number',
+        isOptional: true,
+        check: numberCheck({ low: 1, high: 4 }),
+      }),
+      restsOn(register),
+      files,
+    ],
+    address: () => '/api/standards',
+    done: (values) => traceability.standardFiled(values.number ?? ''),
+  };
+}
+
+function restsOn(register: EquipmentAnswer): RegistrationField {
+  return text('restsOn', traceability.restsOn, {
+    isOptional: true,
+    hint: traceability.restsOnHint,
+    options: [
+      { value: '', text: traceability.noneAbove },
+      ...register.standards.map(({ number, instrument }) => ({ value: number, text: `${number}, ${instrument}` })),
+    ],
+  });
 }
 
 function pairRegistration(register: EquipmentAnswer): Registration {

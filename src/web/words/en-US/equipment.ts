@@ -51,6 +51,7 @@ export const equipment = {
   certificates: 'Certificates',
   noCertificate: 'no certificate',
   certificateUntil: (number: string, until: string) => `${number}, until ${until}`,
+  withdrawn: (reason: string) => `withdrawn: ${reason}`,
   note: 'Note',
 
   registerTitle: 'Register',
