@@ -1,7 +1,7 @@
 // What stands behind the certificates of load cells: laboratories, certificates of standards, attached files, the chain.
 
 import { z } from 'zod';
-import { attachedFileTypes } from '../domain/equipment/traceability.ts';
+import { attachedFileTypes, largestFileBytes } from '../domain/equipment/traceability.ts';
 import { plainLine, plantDay } from './run-sheet-json.ts';
 
 const sha256 = z.string('The SHA-256 of a file').regex(/^[0-9a-f]{64}$/, 'The SHA-256 of a file, 64 digits');
@@ -16,6 +16,9 @@ export const namedFiles = z
   )
   .max(10, 'At most ten files')
   .optional();
+
+/** What a sent file may be. */
+export const fileLimits = { types: attachedFileTypes, bytes: largestFileBytes } as const;
 
 export const fileParams = z.object({ sha256 });
 

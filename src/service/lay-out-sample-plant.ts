@@ -145,7 +145,7 @@ function registerSteps(file: SamplePlantFile): readonly Step[] {
         ),
     })),
     ...file.standards.map((standard) => ({
-      day: standard.calibratedOn < first ? first : standard.calibratedOn,
+      day: [first, standard.calibratedOn].sort()[1] ?? first,
       order: 1,
       what: `standard ${standard.number}`,
       act: (plant: Plant) => fileStandard(plant, standard, by),

@@ -84,6 +84,7 @@ describe('the plant', () => {
       verified: true,
       entries: page.total,
       approvals: verified.approvals,
+      files: 0,
       head,
       shortHead: writeShortHead(head),
       notes: [],

@@ -21,7 +21,7 @@ export const verifyCommand: Command = {
     if (named !== null && !named.ok) return named;
     const verified = await context.verify(positionals[0] ?? values.ledger, named?.value.seq ?? null);
     if (!verified.ok) return verified;
-    const { entries, approvals, head, notes, found } = verified.value;
+    const { entries, approvals, files, head, notes, found } = verified.value;
     const held = named === null ? null : compareHead(named.value, found, head);
     if (held !== null && !held.ok) return held;
     if (values.json) {
@@ -30,6 +30,7 @@ export const verifyCommand: Command = {
         verified: true,
         entries,
         approvals,
+        files,
         head,
         shortHead: writeShortHead(head),
         notes,
@@ -37,7 +38,7 @@ export const verifyCommand: Command = {
       });
     } else {
       context.write(
-        `${entries} entries verify, ${approvals} approvals among them. Head ${writeShortHead(head)} (${head.seq} ${head.hash})\n`,
+        `${entries} entries verify, ${approvals} approvals and ${files ?? 0} attached files among them. Head ${writeShortHead(head)} (${head.seq} ${head.hash})\n`,
       );
       if (held !== null) context.write(`entry ${held.value.seq} of ${held.value.at} is in this ledger\n`);
       for (const note of notes) context.write(`Note, entry ${note.seq}: ${note.message}\n`);

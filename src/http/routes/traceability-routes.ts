@@ -2,6 +2,7 @@
 
 import { problemAnswer } from '../../contract/problem.ts';
 import {
+  fileLimits,
   fileParams,
   keptFileAnswer,
   laboratoryAnswer,
@@ -9,7 +10,6 @@ import {
   standardAnswer,
   standardBody,
 } from '../../contract/traceability.ts';
-import { attachedFileTypes, largestFileBytes } from '../../domain/equipment/traceability.ts';
 import { fileLaboratory } from '../../service/file-laboratory.ts';
 import { fileStandard } from '../../service/file-standard.ts';
 import { keepFile, readFile } from '../../service/keep-file.ts';
@@ -23,7 +23,7 @@ const failures = { '4xx': problemAnswer };
 export function traceabilityRoutes(app: App, plant: Plant): void {
   // Only here is a body taken as bytes; what it is is read from them.
   app.addContentTypeParser(
-    [...attachedFileTypes, 'application/octet-stream'],
+    [...fileLimits.types, 'application/octet-stream'],
     { parseAs: 'buffer' },
     (_request, body, done) => done(null, body),
   );
@@ -31,7 +31,7 @@ export function traceabilityRoutes(app: App, plant: Plant): void {
   app.post(
     '/api/files',
     {
-      bodyLimit: largestFileBytes,
+      bodyLimit: fileLimits.bytes,
       schema: {
         summary: 'Keep a file (PDF, PNG or JPEG, sent as the body) that an entry will name',
         response: { 201: keptFileAnswer, ...failures },

@@ -36,7 +36,7 @@ describe('verifyLedger', () => {
   it('passes a ledger without entries', async () => {
     expect(await verifyLedger([], sha256)).toEqual({
       ok: true,
-      value: { entries: 0, approvals: 0, head: { seq: 0, hash: genesisHash }, notes: [], found: null },
+      value: { entries: 0, approvals: 0, files: null, head: { seq: 0, hash: genesisHash }, notes: [], found: null },
     });
   });
 
@@ -46,6 +46,7 @@ describe('verifyLedger', () => {
       value: {
         entries: rows.length,
         approvals: rows.filter(({ kind }) => kind.startsWith('calibration-approved/')).length,
+        files: null,
         head: { seq: rows.length, hash: rows.at(-1)?.hash },
         notes: [],
         found: null,
