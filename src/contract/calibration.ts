@@ -88,6 +88,7 @@ export const entryLine = z.object({
   subject: z.string(),
   summary: z.string(),
   hash: z.string(),
+  corrects: z.number().int().nullable().describe('The earlier entry it takes the place of'),
   correctedBy: z
     .object({ seq: z.number().int(), reason: z.string() })
     .nullable()

@@ -2,6 +2,7 @@
 
 import type { z } from 'zod';
 import type { entryLine } from '../contract/calibration.ts';
+import type { EquipmentKind } from '../domain/equipment/equipment.ts';
 import { writeQuantityInFull } from '../domain/units/write-quantity.ts';
 import type { AnyLedgerEntry } from '../ledger/entry.ts';
 import type { PlantState } from '../ledger/plant-state.ts';
@@ -33,7 +34,18 @@ export function entryLineOf(entry: AnyLedgerEntry, { corrected }: Pick<PlantStat
   const { seq, at, actor, kind, subject, hash } = entry;
   const act = corrected.get(seq);
   const correctedBy = act === undefined ? null : { seq: act.seq, reason: act.reason };
-  return { seq, at, actor, kind, subject, hash, summary: summaryOf(entry), correctedBy };
+  return { seq, at, actor, kind, subject, hash, summary: summaryOf(entry), corrects: correctsOf(entry), correctedBy };
+}
+
+const partName: Readonly<Record<EquipmentKind, string>> = {
+  jack: 'Jack',
+  gauge: 'Gauge',
+  pump: 'Pump',
+  'load-cell': 'Load cell',
+};
+
+function correctsOf({ body }: AnyLedgerEntry): number | null {
+  return 'corrects' in body ? body.corrects : null;
 }
 
 function summaryOf(entry: AnyLedgerEntry): string {
@@ -59,9 +71,9 @@ function summaryOf(entry: AnyLedgerEntry): string {
       return `Device ${subject} barred: ${entry.body.reason}`;
     case 'equipment-registered/1':
     case 'equipment-registered/2':
-      return `${entry.body.equipment.kind.replace('-', ' ')} ${subject} registered, serial ${entry.body.equipment.serial}.`;
+      return `${partName[entry.body.equipment.kind]} ${subject} registered, serial ${entry.body.equipment.serial}.`;
     case 'equipment-amended/1':
-      return `${entry.body.equipment.kind.replace('-', ' ')} ${subject} corrected (entry ${entry.body.corrects}): ${entry.body.reason}`;
+      return `${partName[entry.body.equipment.kind]} ${subject} corrected (entry ${entry.body.corrects}): ${entry.body.reason}`;
     case 'equipment-retired/1':
       return `${subject} taken out of use on ${entry.body.on}: ${entry.body.reason}`;
     case 'certificate-amended/1':

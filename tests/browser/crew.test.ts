@@ -71,13 +71,13 @@ describe('the reading to set', () => {
   });
 
   test('for a force typed with its unit is the one the command prints', async () => {
-    await page.goto('/?pair=P-11');
+    await page.goto('/?pair=P-09');
     await page.getByRole('button', { name: 'Choose the strand or force' }).click();
     await page.getByRole('button', { name: 'A force' }).click();
     await page.getByLabel('Force at the jack').fill('30 kip');
     await page.getByRole('button', { name: 'Show the reading' }).click();
 
-    const printed = await printedLookup('P-11', '--force', '30 kip');
+    const printed = await printedLookup('P-09', '--force', '30 kip');
     await reading().waitFor();
     expect(await shownReading()).toBe(printed.readingToSet?.value);
   });

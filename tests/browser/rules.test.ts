@@ -178,7 +178,7 @@ describe('quality', () => {
   });
 });
 
-test.each([960, 1024, 1056, 1100])(
+test.each([960, 1056, 1100, 1152, 1200])(
   'the way between pages fits a screen of %d px, with somebody signed in',
   async (width) => {
     const { page, context } = await openDesk(browser, server.url, { width, height: 800 });

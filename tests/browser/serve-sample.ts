@@ -15,6 +15,8 @@ const webPage = fileURLToPath(new URL('../../dist/web/index.html', import.meta.u
 const longestStartMs = 60_000;
 
 export interface SampleServer {
+  /** A folder of its own, removed when it stops. */
+  readonly folder: string;
   /** Without a slash at the end. */
   readonly url: string;
   /** What a command of `jackledger` prints when it works on the same ledger. */
@@ -71,6 +73,7 @@ async function serve(
     await ended;
   };
   return {
+    folder,
     url,
     said: () => server.said(),
     run: (...command) => runCommand(env, command),

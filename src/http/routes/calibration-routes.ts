@@ -88,14 +88,16 @@ export function calibrationRoutes(app: App, plant: Plant, throttle: SignInThrott
     {
       schema: {
         summary: 'Calibrations, newest entry first',
-        querystring: z.object({ status: z.enum(['submitted', 'approved', 'rejected', 'withdrawn']).optional() }),
+        querystring: asOfQuery.extend({
+          status: z.enum(['submitted', 'approved', 'rejected', 'withdrawn']).optional(),
+        }),
         response: { 200: calibrationListAnswer, ...failures },
       },
     },
     async (request, reply) => {
-      const refreshed = await plant.refresh();
-      if (!refreshed.ok) return sendProblem(reply, refreshed.problem);
-      return reply.send({ calibrations: [...listCalibrations(plant, request.query.status ?? null)] });
+      const reader = await plantAsOf(plant, request.query.asOf);
+      if (!reader.ok) return sendProblem(reply, reader.problem);
+      return reply.send({ calibrations: [...listCalibrations(reader.value, request.query.status ?? null)] });
     },
   );
 

@@ -1,8 +1,9 @@
 // Which page stands at which address. Each page's script is loaded when it is first opened.
 
 import { lazy, Suspense } from 'react';
-import { Route, Switch, useLocation } from 'wouter';
+import { Route, Router, Switch, useLocation } from 'wouter';
 import { WaitingNote } from '../controls/waiting-note.tsx';
+import { keepDay, useAsOfDay } from './as-of-day.ts';
 import { loadPage } from './load-page.ts';
 import { NotFoundPage } from './not-found-page.tsx';
 import { PageBoundary } from './page-boundary.tsx';
@@ -25,6 +26,9 @@ const EquipmentPage = lazy(async () => ({
 }));
 const PairPage = lazy(async () => ({
   default: (await loadPage(() => import('../features/equipment/pair-page.tsx'))).PairPage,
+}));
+const PartPage = lazy(async () => ({
+  default: (await loadPage(() => import('../features/equipment/part/part-page.tsx'))).PartPage,
 }));
 const InDoubtPage = lazy(async () => ({
   default: (await loadPage(() => import('../features/in-doubt/in-doubt-page.tsx'))).InDoubtPage,
@@ -55,9 +59,18 @@ const SignInPage = lazy(async () => ({
 }));
 
 export function App() {
-  const [location] = useLocation();
   return (
-    <Shell>
+    <Router hrefs={keepDay} aroundNav={(navigate, to, options) => navigate(keepDay(to), options)}>
+      <Pages />
+    </Router>
+  );
+}
+
+function Pages() {
+  const [location] = useLocation();
+  const day = useAsOfDay();
+  return (
+    <Shell key={day}>
       <PageBoundary location={location}>
         <Suspense fallback={<WaitingNote />}>
           <Switch>
@@ -67,6 +80,7 @@ export function App() {
             <Route path="/due" component={WhatsDuePage} />
             <Route path="/equipment" component={EquipmentPage} />
             <Route path="/equipment/:pair" component={PairPage} />
+            <Route path="/part/:tag" component={PartPage} />
             <Route path="/in-doubt" component={InDoubtPage} />
             <Route path="/ledger" component={LedgerPage} />
             <Route path="/open" component={OpenPlantPage} />

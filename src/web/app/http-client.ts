@@ -2,6 +2,7 @@
 
 import type { z } from 'zod';
 import { type ProblemAnswer, problemAnswer } from '../../contract/problem.ts';
+import { withDay } from './as-of-day.ts';
 
 /** The server answered that something is wrong, with a code and words for the person. */
 export class ProblemError extends Error {
@@ -73,8 +74,9 @@ function parseJson(text: string): unknown {
   }
 }
 
+/** Asks the server, on the page of a day gone by as of that day. */
 export function get<S extends z.ZodType>(path: string, schema: S): Promise<z.output<S>> {
-  return ask('GET', path, schema, { headers: { accept: 'application/json' } });
+  return ask('GET', withDay(path), schema, { headers: { accept: 'application/json' } });
 }
 
 /**

@@ -3,6 +3,8 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import { Link, useLocation } from 'wouter';
 import { words } from '../words/words.ts';
+import { AsOfChoice } from './as-of-choice.tsx';
+import { AsOfNote } from './as-of-note.tsx';
 import { Navigation } from './navigation.tsx';
 import { usePlant } from './queries/use-plant.ts';
 import styles from './shell.module.css';
@@ -51,7 +53,9 @@ export function Shell({ children }: { readonly children: ReactNode }) {
         ) : null}
       </header>
       <main id="content" ref={content} className={styles.content} tabIndex={-1}>
+        <AsOfNote />
         {children}
+        <AsOfChoice />
       </main>
       <footer className={styles.foot}>
         <p>{words.app.notInPlaceOf}</p>

@@ -6,6 +6,7 @@ import { Link } from 'wouter';
 import { calibrationAnswer } from '../../contract/calibration.ts';
 import type { DoubtAnswer } from '../../contract/doubt.ts';
 import { mayDo } from '../../domain/rules/role.ts';
+import { useAsOfDay } from '../app/as-of-day.ts';
 import { post } from '../app/http-client.ts';
 import { forgetAnswers } from '../app/queries/forget-answers.ts';
 import { usePersonName } from '../app/queries/use-person-name.ts';
@@ -58,6 +59,7 @@ function Clearing({ item }: { readonly item: DoubtAnswer }) {
   const { doubt } = words;
   const [isOpen, setOpen] = useState(false);
   const person = useSession().data?.person ?? null;
+  const isPast = useAsOfDay() !== null;
   const client = useQueryClient();
   const sending = useMutation({
     mutationFn: (reason: string) =>
@@ -68,7 +70,7 @@ function Clearing({ item }: { readonly item: DoubtAnswer }) {
       ),
     onSuccess: () => forgetAnswers(client),
   });
-  if (person === null || !mayDo(person.role, 'clear-doubt')) return null;
+  if (isPast || person === null || !mayDo(person.role, 'clear-doubt')) return null;
   if (person.id === item.enteredBy) return <p className={styles.note}>{doubt.ownRun}</p>;
   if (!isOpen) {
     return (

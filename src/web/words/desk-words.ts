@@ -1,6 +1,7 @@
 // The catalogue of the pages used at a desk, with everything of words.ts. Apart from it, so that the crew's page stays small.
 
 import { account } from './en-US/account.ts';
+import { backup } from './en-US/backup.ts';
 import { calibrate } from './en-US/calibrate.ts';
 import { charts } from './en-US/charts.ts';
 import { doubt } from './en-US/doubt.ts';
@@ -8,6 +9,7 @@ import { equipment } from './en-US/equipment.ts';
 import { figures } from './en-US/figures.ts';
 import { ledger } from './en-US/ledger.ts';
 import { openPlant } from './en-US/open-plant.ts';
+import { part } from './en-US/part.ts';
 import { people } from './en-US/people.ts';
 import { review } from './en-US/review.ts';
 import { rules } from './en-US/rules.ts';
@@ -18,6 +20,7 @@ import { words as everywhere } from './words.ts';
 export const words = {
   ...everywhere,
   account,
+  backup,
   calibrate,
   charts,
   doubt,
@@ -25,6 +28,7 @@ export const words = {
   figures,
   ledger,
   openPlant,
+  part,
   people,
   review,
   rules,

@@ -3,13 +3,16 @@
 import { Link } from 'wouter';
 import type { PairPageAnswer } from '../../../contract/calibration.ts';
 import { usePersonName } from '../../app/queries/use-person-name.ts';
+import { usePlant } from '../../app/queries/use-plant.ts';
 import { VerdictMark } from '../../charts/verdict-mark.tsx';
+import { writeMinute } from '../../controls/write-minute.ts';
 import { words } from '../../words/desk-words.ts';
 import styles from './calibration-list.module.css';
 
 export function CalibrationList({ page }: { readonly page: PairPageAnswer }) {
   const { equipment } = words;
   const nameOf = usePersonName();
+  const timeZone = usePlant().data?.timeZone;
   return (
     <section className={styles.calibrations} aria-labelledby="calibrations-title">
       <h2 id="calibrations-title">{equipment.calibrationsTitle}</h2>
@@ -18,7 +21,7 @@ export function CalibrationList({ page }: { readonly page: PairPageAnswer }) {
         {page.calibrations.map((calibration) => (
           <li key={calibration.number} className={styles.calibration}>
             <Link href={`/review/${encodeURIComponent(calibration.number)}`} className={styles.name}>
-              {equipment.calibration(calibration.number, calibration.calibratedOn)}
+              <CalibrationName calibration={calibration} />
             </Link>
             <VerdictMark verdict={calibration.fit.verdict} />
             <p className={styles.status}>
@@ -28,6 +31,15 @@ export function CalibrationList({ page }: { readonly page: PairPageAnswer }) {
               {equipment.enteredBy(nameOf(calibration.enteredBy))}
               {calibration.decidedBy === null ? null : `, ${equipment.decidedBy(nameOf(calibration.decidedBy))}`}
               {calibration.asFound === null ? null : <span className={styles.note}>{calibration.asFound.message}</span>}
+              {calibration.withdrawn === null ? null : (
+                <span className={styles.note}>
+                  {words.review.withdrawn(
+                    nameOf(calibration.withdrawn.by),
+                    writeMinute(calibration.withdrawn.at, timeZone),
+                    calibration.withdrawn.reason,
+                  )}
+                </span>
+              )}
               {calibration.decisionNote === null ? null : (
                 <span className={styles.note}>{calibration.decisionNote}</span>
               )}
@@ -37,4 +49,9 @@ export function CalibrationList({ page }: { readonly page: PairPageAnswer }) {
       </ul>
     </section>
   );
+}
+
+function CalibrationName({ calibration }: { readonly calibration: PairPageAnswer['calibrations'][number] }) {
+  const name = words.equipment.calibration(calibration.number, calibration.calibratedOn);
+  return calibration.withdrawn === null ? name : <del>{name}</del>;
 }

@@ -3,6 +3,7 @@
 import type { PairPageAnswer } from '../../../contract/calibration.ts';
 import { usePersonName } from '../../app/queries/use-person-name.ts';
 import { usePlant } from '../../app/queries/use-plant.ts';
+import { EntrySentence } from '../../controls/entry-sentence.tsx';
 import { writeMinute } from '../../controls/write-minute.ts';
 import { words } from '../../words/desk-words.ts';
 import styles from './entry-list.module.css';
@@ -22,7 +23,9 @@ export function EntryList({ entries }: Pick<PairPageAnswer, 'entries'>) {
               {writeMinute(entry.at, plant.data?.timeZone)}
             </time>
             <span className={styles.who}>{nameOf(entry.actor)}</span>
-            <span className={styles.what}>{entry.summary}</span>
+            <span className={styles.what}>
+              <EntrySentence entry={entry} />
+            </span>
           </li>
         ))}
       </ol>

@@ -5,6 +5,7 @@ import { useState } from 'react';
 import type { PairPageAnswer } from '../../../contract/calibration.ts';
 import { eventListAnswer, type PairEventAnswer } from '../../../contract/event.ts';
 import { mayDo } from '../../../domain/rules/role.ts';
+import { useAsOfDay } from '../../app/as-of-day.ts';
 import { post } from '../../app/http-client.ts';
 import { forgetAnswers } from '../../app/queries/forget-answers.ts';
 import { usePersonName } from '../../app/queries/use-person-name.ts';
@@ -21,7 +22,8 @@ export function EventList({ page }: { readonly page: PairPageAnswer }) {
   const { doubt } = words;
   const [isReporting, setReporting] = useState(false);
   const person = useSession().data?.person ?? null;
-  const mayReport = page.parted === null && person !== null && mayDo(person.role, 'report-event');
+  const isPast = useAsOfDay() !== null;
+  const mayReport = !isPast && page.parted === null && person !== null && mayDo(person.role, 'report-event');
   return (
     <section className={styles.events} aria-labelledby="events-title">
       <h2 id="events-title">{doubt.eventsTitle}</h2>
@@ -76,6 +78,7 @@ function Settling({ event, tag }: { readonly event: PairEventAnswer; readonly ta
   const { doubt } = words;
   const [isOpen, setOpen] = useState(false);
   const person = useSession().data?.person ?? null;
+  const isPast = useAsOfDay() !== null;
   const client = useQueryClient();
   const sending = useMutation({
     mutationFn: (reason: string) =>
@@ -86,7 +89,7 @@ function Settling({ event, tag }: { readonly event: PairEventAnswer; readonly ta
       ),
     onSuccess: () => forgetAnswers(client),
   });
-  if (person === null || !mayDo(person.role, 'settle-event')) return null;
+  if (isPast || person === null || !mayDo(person.role, 'settle-event')) return null;
   if (!isOpen) {
     return (
       <Button aria-expanded={false} onClick={() => setOpen(true)}>

@@ -42,6 +42,9 @@ export function numberCheck({ low, high, isAbove = false }: { low: number; high:
 
 export const dayCheck: FieldCheck = (typed) => (parsePlantDay(typed.trim()).ok ? null : equipment.dayBad(typed));
 
+/** The shortest the contract takes has five characters. */
+export const reasonCheck: FieldCheck = (typed) => (typed.trim().length >= 5 ? null : equipment.reasonNeeded);
+
 export const tagCheck: FieldCheck = (typed) => (tag.safeParse(typed).success ? null : equipment.tagBad(typed));
 
 export function lengthCheck(most: number): FieldCheck {

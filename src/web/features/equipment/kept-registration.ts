@@ -3,9 +3,10 @@
 import { forgetFields, keepFields, recallFields } from '../../controls/kept-fields.ts';
 import { type Registration, type RegistrationKind, registrationKinds } from './registration-kinds.ts';
 
+type KeptAs = Pick<Registration, 'kind' | 'kept'>;
 type Texts = Readonly<Record<string, string>>;
 
-const formName = (kind: RegistrationKind): string => `register ${kind}`;
+const formName = ({ kind, kept = kind }: KeptAs): string => `register ${kept}`;
 const panelName = 'register panel';
 
 export function startOf({ fields }: Registration): Record<string, string> {
@@ -13,9 +14,10 @@ export function startOf({ fields }: Registration): Record<string, string> {
 }
 
 /** A choice that is offered no longer is not recalled. */
-export function recallRegistration({ kind, fields }: Registration): Record<string, string> {
+export function recallRegistration(registration: Registration): Record<string, string> {
+  const { fields } = registration;
   const names = fields.map(({ name }) => name);
-  const kept = recallFields(window.sessionStorage, formName(kind), names);
+  const kept = recallFields(window.sessionStorage, formName(registration), names);
   const recalled: Record<string, string> = {};
   for (const { name, options } of fields) {
     const text = kept[name];
@@ -25,12 +27,12 @@ export function recallRegistration({ kind, fields }: Registration): Record<strin
   return recalled;
 }
 
-export function keepRegistration(kind: RegistrationKind, values: Texts): void {
-  keepFields(window.sessionStorage, formName(kind), values);
+export function keepRegistration(registration: KeptAs, values: Texts): void {
+  keepFields(window.sessionStorage, formName(registration), values);
 }
 
-export function forgetRegistration(kind: RegistrationKind): void {
-  forgetFields(window.sessionStorage, formName(kind));
+export function forgetRegistration(registration: KeptAs): void {
+  forgetFields(window.sessionStorage, formName(registration));
 }
 
 export interface OpenForm {

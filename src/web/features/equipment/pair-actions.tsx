@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { PairPageAnswer } from '../../../contract/calibration.ts';
 import { mayDo } from '../../../domain/rules/role.ts';
+import { useAsOfDay } from '../../app/as-of-day.ts';
 import { useSession } from '../../app/queries/use-session.ts';
 import { signInAddress } from '../../app/sign-in-address.ts';
 import { Button } from '../../controls/button.tsx';
@@ -17,6 +18,7 @@ import { isPairAction, type PairAction, usePairAction } from './use-pair-page.ts
 export function PairActions({ page }: { readonly page: PairPageAnswer }) {
   const { equipment } = words;
   const session = useSession();
+  const isPast = useAsOfDay() !== null;
   const [location] = useLocation();
   const panel = `actions of ${page.line.tag}`;
   const [open, setOpenNow] = useState(() => recallAction(panel));
@@ -26,7 +28,7 @@ export function PairActions({ page }: { readonly page: PairPageAnswer }) {
     setOpenNow(action);
   };
   const person = session.data?.person ?? null;
-  if (session.isPending) return null;
+  if (session.isPending || isPast) return null;
   const isHeld = page.hold !== null;
   const holding: PairAction = isHeld ? 'hold-lifting' : 'hold';
   const mayHold = person !== null && mayDo(person.role, isHeld ? 'lift-hold' : 'place-hold');

@@ -1,5 +1,6 @@
 // The two parts of a pair in large letters, its gauge face, when it was formed and when it falls due.
 
+import { Link } from 'wouter';
 import type { PairPageAnswer } from '../../../contract/calibration.ts';
 import { usePersonName } from '../../app/queries/use-person-name.ts';
 import { usePlant } from '../../app/queries/use-plant.ts';
@@ -23,7 +24,9 @@ export function PairFacts({ page }: { readonly page: PairPageAnswer }) {
         <dl>
           <div>
             <dt>{equipment.jack}</dt>
-            <dd className={styles.tag}>{jack.tag}</dd>
+            <dd className={styles.tag}>
+              <Link href={`/part/${encodeURIComponent(jack.tag)}`}>{jack.tag}</Link>
+            </dd>
             <dd>
               {equipment.jackOf(
                 jack.serial,
@@ -35,7 +38,9 @@ export function PairFacts({ page }: { readonly page: PairPageAnswer }) {
           </div>
           <div>
             <dt>{equipment.gauge}</dt>
-            <dd className={styles.tag}>{gauge.tag}</dd>
+            <dd className={styles.tag}>
+              <Link href={`/part/${encodeURIComponent(gauge.tag)}`}>{gauge.tag}</Link>
+            </dd>
             <dd>
               {equipment.gaugeOf(
                 gauge.serial,

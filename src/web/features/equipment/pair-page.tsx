@@ -2,6 +2,7 @@
 
 import { Link, useParams } from 'wouter';
 import type { PairPageAnswer } from '../../../contract/calibration.ts';
+import { useAsOfDay } from '../../app/as-of-day.ts';
 import { ButtonLink } from '../../controls/button-link.tsx';
 import { PageHeading } from '../../controls/page-heading.tsx';
 import { ProblemNote } from '../../controls/problem-note.tsx';
@@ -37,6 +38,7 @@ export function PairPage() {
 function PairShown({ page }: { readonly page: PairPageAnswer }) {
   const { equipment } = words;
   const { line, parted, calibrations } = page;
+  const isPast = useAsOfDay() !== null;
   const waiting = calibrations.filter(({ status }) => status === 'submitted');
   const asked = encodeURIComponent(line.tag);
   return (
@@ -44,7 +46,7 @@ function PairShown({ page }: { readonly page: PairPageAnswer }) {
       <section className={styles.standing} data-standing={line.standing}>
         <StandingMark standing={line.standing} size="large" />
         <p>{line.because}</p>
-        {parted === null ? (
+        {parted === null && !isPast ? (
           <div className={styles.ways}>
             <ButtonLink href={`/?pair=${asked}`} look="primary">
               {equipment.setTheGauge}

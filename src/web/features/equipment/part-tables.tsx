@@ -27,7 +27,7 @@ export function JackTable({ register }: PartTableProps) {
     <ScrollTable title={equipment.jacksTitle} columns={columns} numbersFrom={3}>
       {register.jacks.map((jack) => (
         <tr key={jack.tag}>
-          <th scope="row">{jack.tag}</th>
+          <TagCell register={register} tag={jack.tag} />
           <td>{jack.serial}</td>
           <td>
             <PairOf register={register} part="jack" tag={jack.tag} />
@@ -57,7 +57,7 @@ export function GaugeTable({ register }: PartTableProps) {
     <ScrollTable title={equipment.gaugesTitle} columns={columns} numbersFrom={4}>
       {register.gauges.map((gauge) => (
         <tr key={gauge.tag}>
-          <th scope="row">{gauge.tag}</th>
+          <TagCell register={register} tag={gauge.tag} />
           <td>{gauge.serial}</td>
           <td>
             <PairOf register={register} part="gauge" tag={gauge.tag} />
@@ -89,7 +89,7 @@ export function LoadCellTable({ register }: PartTableProps) {
     <ScrollTable title={equipment.loadCellsTitle} columns={columns} numbersFrom={3}>
       {register.loadCells.map((cell) => (
         <tr key={cell.tag}>
-          <th scope="row">{cell.tag}</th>
+          <TagCell register={register} tag={cell.tag} />
           <td>{cell.serial}</td>
           <td>
             {cell.certificates.length === 0
@@ -126,7 +126,7 @@ export function PumpTable({ register }: PartTableProps) {
     <ScrollTable title={equipment.pumpsTitle} columns={columns} numbersFrom={3}>
       {register.pumps.map((pump) => (
         <tr key={pump.tag}>
-          <th scope="row">{pump.tag}</th>
+          <TagCell register={register} tag={pump.tag} />
           <td>{pump.serial}</td>
           <td data-sentence="true">{pump.note ?? ''}</td>
         </tr>
@@ -185,6 +185,17 @@ export function StandardTable({ register }: PartTableProps) {
       ))}
       <NoneYet count={register.standards.length} columns={columns.length} />
     </ScrollTable>
+  );
+}
+
+/** The tag leads to the page of the part; out of use it is struck through. */
+function TagCell({ register, tag }: PartTableProps & { readonly tag: string }) {
+  const retired = register.heldBy.parts.find((part) => part.tag === tag)?.retired ?? null;
+  return (
+    <th scope="row">
+      <Link href={`/part/${encodeURIComponent(tag)}`}>{retired === null ? tag : <del>{tag}</del>}</Link>
+      {retired === null ? null : <div>{words.part.outOfUse(retired.on)}</div>}
+    </th>
   );
 }
 

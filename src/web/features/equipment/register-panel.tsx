@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import type { EquipmentAnswer } from '../../../contract/equipment.ts';
 import { mayDo } from '../../../domain/rules/role.ts';
+import { useAsOfDay } from '../../app/as-of-day.ts';
 import { useSession } from '../../app/queries/use-session.ts';
 import { signInAddress } from '../../app/sign-in-address.ts';
 import { Button } from '../../controls/button.tsx';
@@ -33,6 +34,7 @@ const kindTexts: Readonly<Record<RegistrationKind, string>> = {
 export function RegisterPanel({ register }: { readonly register: EquipmentAnswer }) {
   const { equipment } = words;
   const session = useSession();
+  const isPast = useAsOfDay() !== null;
   const [{ kind: open, cell }, setOpen] = useState(recallOpenForm);
   const [told, setTold] = useState('');
   const show = (form: OpenForm) => {
@@ -40,7 +42,7 @@ export function RegisterPanel({ register }: { readonly register: EquipmentAnswer
     setOpen(form);
   };
   const person = session.data?.person ?? null;
-  if (session.isPending) return null;
+  if (session.isPending || isPast) return null;
   if (person === null) {
     return (
       <p className={styles.sign}>
@@ -52,7 +54,7 @@ export function RegisterPanel({ register }: { readonly register: EquipmentAnswer
 
   const fileNext = (registered: string) => {
     const certificate = registrationOf('certificate', register, registered);
-    keepRegistration('certificate', { ...recallRegistration(certificate), loadCell: registered });
+    keepRegistration(certificate, { ...recallRegistration(certificate), loadCell: registered });
     show({ kind: 'certificate', cell: registered });
   };
   const registration = open === null ? null : registrationOf(open, register, cell);

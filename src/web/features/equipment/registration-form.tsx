@@ -4,7 +4,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import { type Control, Controller, useForm, useWatch } from 'react-hook-form';
 import { z } from 'zod';
-import { post } from '../../app/http-client.ts';
+import { ProblemError, post } from '../../app/http-client.ts';
 import { forgetAnswers } from '../../app/queries/forget-answers.ts';
 import { Button } from '../../controls/button.tsx';
 import { problemForField } from '../../controls/problem-for-field.ts';
@@ -27,7 +27,17 @@ interface RegistrationFormProps {
 
 export function RegistrationForm({ registration, onDone, onClose }: RegistrationFormProps) {
   const { equipment } = words;
-  const { fields, title, send } = registration;
+  const {
+    kind,
+    kept,
+    fields,
+    title,
+    lead,
+    look = 'primary',
+    send,
+    bodyOf,
+    placeOf = (name: string) => name,
+  } = registration;
   const client = useQueryClient();
   const [started] = useState(() => ({ ...startOf(registration), ...recallRegistration(registration) }));
   const form = useForm<Record<string, string>>({ defaultValues: started });
@@ -36,25 +46,32 @@ export function RegistrationForm({ registration, onDone, onClose }: Registration
     () =>
       subscribe({
         formState: { values: true },
-        callback: ({ values }) => keepRegistration(registration.kind, values),
+        callback: ({ values }) => keepRegistration({ kind, kept }, values),
       }),
-    [subscribe, registration.kind],
+    [subscribe, kind, kept],
   );
   const sending = useMutation({
-    mutationFn: (values: Record<string, string>) =>
-      post(registration.address(values), registrationBody(registration, values), z.unknown()),
+    mutationFn: (values: Record<string, string>) => {
+      const body = registrationBody(registration, values);
+      return post(registration.address(values), bodyOf?.(body) ?? body, z.unknown());
+    },
     onSuccess: async (_answer, values) => {
-      forgetRegistration(registration.kind);
+      forgetRegistration(registration);
       await forgetAnswers(client);
       onDone(values);
     },
+    // What somebody else wrote meanwhile is shown; what was typed stays.
+    onError: (error) => {
+      if (error instanceof ProblemError && error.problem.code === 'ledger-conflict') void forgetAnswers(client);
+    },
   });
   const problemOf = (field: RegistrationField): string | null =>
-    form.formState.errors[field.name]?.message ?? problemForField(sending.error, field.name);
-  const isShownAtField = fields.some((field) => problemForField(sending.error, field.name) !== null);
+    form.formState.errors[field.name]?.message ?? problemForField(sending.error, placeOf(field.name));
+  const isShownAtField = fields.some((field) => problemForField(sending.error, placeOf(field.name)) !== null);
   return (
     <form className={styles.form} noValidate onSubmit={form.handleSubmit((values) => sending.mutate(values))}>
       <h2>{title}</h2>
+      {lead === undefined ? null : <p className={styles.lead}>{lead}</p>}
       <div className={styles.fields}>
         {fields.map((field) => {
           const { name, label, hint, isOptional = false, options, type, caution } = field;
@@ -97,7 +114,7 @@ export function RegistrationForm({ registration, onDone, onClose }: Registration
       </div>
       {sending.error !== null && !isShownAtField ? <ProblemNote error={sending.error} /> : null}
       <div className={styles.ways}>
-        <Button look="primary" type="submit" disabled={sending.isPending}>
+        <Button look={look} type="submit" disabled={sending.isPending}>
           {sending.isPending ? equipment.sending : send}
         </Button>
         <Button onClick={onClose}>{equipment.close}</Button>

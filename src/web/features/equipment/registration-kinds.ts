@@ -49,7 +49,12 @@ export interface RegistrationField {
 export interface Registration {
   /** Names the form where its text is kept. */
   readonly kind: RegistrationKind;
+  /** Names it where it is kept, if not its kind: the correction of one thing. */
+  readonly kept?: string | undefined;
   readonly title: string;
+  /** What happens after. */
+  readonly lead?: string;
+  readonly look?: 'primary' | 'grave';
   readonly send: string;
   readonly fields: readonly RegistrationField[];
   /** Why it cannot be registered now; absent where it can. */
@@ -58,6 +63,10 @@ export interface Registration {
   readonly address: (values: Readonly<Record<string, string>>) => string;
   /** Fields that are part of the address and not of the body. */
   readonly notInBody?: readonly string[];
+  /** The body that is sent, where the fields alone are not it. */
+  readonly bodyOf?: (body: Readonly<Record<string, unknown>>) => unknown;
+  /** Where in that body a field stands, for the problem that belongs beside it; the name alone where they are it. */
+  readonly placeOf?: (name: string) => string;
   readonly done: (values: Readonly<Record<string, string>>) => string;
 }
 
@@ -255,8 +264,14 @@ function restsOn(register: EquipmentAnswer): RegistrationField {
 
 function pairRegistration(register: EquipmentAnswer): Registration {
   const together = register.pairs.filter(({ parted }) => !parted);
-  const jacks = register.jacks.filter((jack) => !together.some((pair) => pair.jack === jack.tag));
-  const gauges = register.gauges.filter((gauge) => !together.some((pair) => pair.gauge === gauge.tag));
+  const retired = register.heldBy.parts.filter((part) => part.retired !== null).map(({ tag: part }) => part);
+  const jacks = register.jacks.filter(
+    (jack) => !retired.includes(jack.tag) && !together.some((pair) => pair.jack === jack.tag),
+  );
+  const gauges = register.gauges.filter(
+    (gauge) => !retired.includes(gauge.tag) && !together.some((pair) => pair.gauge === gauge.tag),
+  );
+  const pumps = register.pumps.filter((pump) => !retired.includes(pump.tag));
   return {
     kind: 'pair',
     hindrance:
@@ -267,7 +282,7 @@ function pairRegistration(register: EquipmentAnswer): Registration {
       tag,
       text('jack', equipment.jack, { options: choices(jacks.map((jack) => jack.tag)) }),
       text('gauge', equipment.gauge, { options: choices(gauges.map((gauge) => gauge.tag)) }),
-      text('pump', equipment.pump, { isOptional: true, options: choices(register.pumps.map((pump) => pump.tag)) }),
+      text('pump', equipment.pump, { isOptional: true, options: choices(pumps.map((pump) => pump.tag)) }),
       text('hose', equipment.hose, { isOptional: true, check: lengthCheck(80) }),
       day('formedOn', equipment.formedOn, { isOptional: true, hint: equipment.formedOnHint }),
     ],

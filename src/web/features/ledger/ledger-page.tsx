@@ -2,6 +2,7 @@
 
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
+import { useSearch } from 'wouter';
 import { ledgerAnswer } from '../../../contract/plant.ts';
 import { get } from '../../app/http-client.ts';
 import { usePlant } from '../../app/queries/use-plant.ts';
@@ -19,19 +20,33 @@ const entriesOnAPage = 50;
 
 export function LedgerPage() {
   const plant = usePlant();
+  const asked = entryAsked(useSearch());
   return (
     <>
       <PageHeading title={words.ledger.title} lead={words.ledger.lead} />
       <Verification />
       {plant.isError ? <ProblemNote error={plant.error} onRetry={() => plant.refetch()} /> : null}
       {plant.isPending ? <WaitingNote /> : null}
-      {plant.data ? <Entries head={plant.data.head.seq} /> : null}
+      {plant.data ? <Entries key={asked} head={plant.data.head.seq} asked={asked} /> : null}
     </>
   );
 }
 
-function Entries({ head }: { readonly head: number }) {
-  const [pagesBack, setPagesBack] = useState(0);
+/** The entry an address leads to; null where it leads to the newest. */
+function entryAsked(search: string): number | null {
+  const asked = new URLSearchParams(search).get('entry') ?? '';
+  return /^[1-9]\d{0,14}$/.test(asked) ? Number(asked) : null;
+}
+
+interface EntriesProps {
+  readonly head: number;
+  readonly asked: number | null;
+}
+
+function Entries({ head, asked }: EntriesProps) {
+  const [pagesBack, setPagesBack] = useState(() =>
+    asked === null || asked > head ? 0 : Math.floor((head - asked) / entriesOnAPage),
+  );
   const last = Math.max(head - pagesBack * entriesOnAPage, 0);
   const after = Math.max(last - entriesOnAPage, 0);
   const page = useQuery({
@@ -50,6 +65,7 @@ function Entries({ head }: { readonly head: number }) {
     <>
       <EntryTable
         entries={entries}
+        marked={asked}
         caption={words.ledger.caption(
           count(entries.at(-1)?.seq ?? 0),
           count(entries[0]?.seq ?? 0),

@@ -24,6 +24,7 @@ import { CalibrationFacts } from './calibration-facts.tsx';
 import styles from './calibration-review.module.css';
 import { Decision } from './decision.tsx';
 import { SheetTable } from './sheet-table.tsx';
+import { Withdrawal } from './withdrawal.tsx';
 
 export function CalibrationReview({ number }: { readonly number: string }) {
   const { review } = words;
@@ -64,11 +65,22 @@ function Reviewed({ calibration, readAgain }: ReviewedProps) {
           {status === 'submitted'
             ? review.status(status)
             : review.decided(
-                review.status(status),
-                nameOf(calibration.decidedBy ?? ''),
-                writeMinute(calibration.decidedAt ?? '', plant.data?.timeZone),
+                review.status(status === 'withdrawn' && calibration.decidedBy !== null ? 'approved' : status),
+                nameOf(calibration.decidedBy ?? calibration.withdrawn?.by ?? ''),
+                writeMinute(calibration.decidedAt ?? calibration.withdrawn?.at ?? '', plant.data?.timeZone),
               )}
         </p>
+        {calibration.withdrawn === null ? null : (
+          <p>
+            <strong>
+              {review.withdrawn(
+                nameOf(calibration.withdrawn.by),
+                writeMinute(calibration.withdrawn.at, plant.data?.timeZone),
+                calibration.withdrawn.reason,
+              )}
+            </strong>
+          </p>
+        )}
         {calibration.decisionNote === null ? null : <p>{calibration.decisionNote}</p>}
         {status === 'submitted' ? <a href="#decision-title">{review.toDecision}</a> : null}
       </VerdictBlock>
@@ -90,6 +102,7 @@ function Reviewed({ calibration, readAgain }: ReviewedProps) {
       <FiguresBehind fit={shown} drawn={drawn} />
       <SheetTable sheet={sheet} />
       {status === 'submitted' ? <Decision calibration={calibration} readAgain={readAgain} /> : null}
+      <Withdrawal calibration={calibration} />
     </div>
   );
 }

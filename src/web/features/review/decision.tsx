@@ -5,6 +5,7 @@ import { type UseFormReturn, useForm } from 'react-hook-form';
 import { useLocation } from 'wouter';
 import type { CalibrationAnswer } from '../../../contract/calibration.ts';
 import { mayDo } from '../../../domain/rules/role.ts';
+import { useAsOfDay } from '../../app/as-of-day.ts';
 import { ProblemError } from '../../app/http-client.ts';
 import { useSession } from '../../app/queries/use-session.ts';
 import { signInAddress } from '../../app/sign-in-address.ts';
@@ -30,8 +31,9 @@ export function Decision({ calibration, readAgain }: DecisionProps) {
   const { review } = words;
   const session = useSession();
   const [location] = useLocation();
+  const isPast = useAsOfDay() !== null;
   const person = session.data?.person ?? null;
-  if (session.isPending) return null;
+  if (session.isPending || isPast) return null;
   return (
     <section className={styles.decision} aria-labelledby="decision-title">
       <h2 id="decision-title">{review.decisionTitle}</h2>

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { flushSync } from 'react-dom';
 import type { RulesAnswer } from '../../../contract/rules.ts';
 import { mayDo } from '../../../domain/rules/role.ts';
+import { useAsOfDay } from '../../app/as-of-day.ts';
 import { useSession } from '../../app/queries/use-session.ts';
 import { signInAddress } from '../../app/sign-in-address.ts';
 import { Button } from '../../controls/button.tsx';
@@ -26,6 +27,7 @@ export function RulesPage() {
   const text = words.rules;
   const rules = useRules();
   const session = useSession();
+  const isPast = useAsOfDay() !== null;
   const person = session.data?.person ?? null;
   if (rules.isPending || session.isPending) return <WaitingNote />;
   return (
@@ -34,7 +36,7 @@ export function RulesPage() {
       <div className={styles.page}>
         <p className={styles.whoDecides}>{text.whoDecides}</p>
         {rules.isError ? <ProblemNote error={rules.error} onRetry={() => rules.refetch()} /> : null}
-        {rules.data === undefined ? null : person !== null && mayDo(person.role, 'set-rules') ? (
+        {rules.data === undefined ? null : !isPast && person !== null && mayDo(person.role, 'set-rules') ? (
           <ChangeableRules
             key={person.id}
             rules={rules.data}
@@ -44,7 +46,7 @@ export function RulesPage() {
         ) : (
           <>
             <RulesInForce rules={rules.data} />
-            {person === null ? (
+            {isPast ? null : person === null ? (
               <p className={styles.way}>
                 {text.signInToChange} <ButtonLink href={signInAddress('/rules', '')}>{text.signIn}</ButtonLink>
               </p>

@@ -3,11 +3,13 @@
 import { useQuery } from '@tanstack/react-query';
 import { useLocation, useSearch } from 'wouter';
 import { dueAnswer } from '../../../contract/plant.ts';
+import { withDay } from '../../app/as-of-day.ts';
 import { get } from '../../app/http-client.ts';
 import { PageHeading } from '../../controls/page-heading.tsx';
 import { ProblemNote } from '../../controls/problem-note.tsx';
 import { WaitingNote } from '../../controls/waiting-note.tsx';
 import { words } from '../../words/desk-words.ts';
+import { BackupNote } from './backup-note.tsx';
 import { DueChoice } from './due-choice.tsx';
 import { pageAddress, readFilter, serverQuery } from './due-filter.ts';
 import { groupDue } from './due-groups.ts';
@@ -28,7 +30,7 @@ export function WhatsDuePage() {
   return (
     <>
       <PageHeading title={whatsDue.title}>
-        <a href={`/api/due.csv${query}`} download="whats-due.csv" className={styles.csv}>
+        <a href={withDay(`/api/due.csv${query}`)} download="whats-due.csv" className={styles.csv}>
           {whatsDue.csv}
         </a>
       </PageHeading>
@@ -59,6 +61,7 @@ export function WhatsDuePage() {
           ))}
         </div>
       )}
+      <BackupNote />
     </>
   );
 }

@@ -57,6 +57,12 @@ export const app = {
   people: 'People',
   more: 'More',
   close: 'Close',
+  asOfNote: (day: string) => `As it stood at the end of ${day}, by what was known then.`,
+  asOfReadOnly: 'Nothing can be written here.',
+  backToToday: 'Back to today',
+  asOfTitle: 'For a question about the past: this page as it stood at the end of a day, by what was known then.',
+  asOfLabel: 'Day',
+  asOfShow: 'Show that day',
   signIn: 'Sign in',
   signOut: 'Sign out',
   notInPlaceOf:

@@ -21,6 +21,10 @@ export const review = {
   titleOf: (number: string) => `Calibration ${number}`,
   all: 'All that wait',
   status: (status: CalibrationAnswer['status']) => statuses[status],
+  withdraw: 'Withdraw the calibration',
+  withdrawWhat: (number: string, pair: string) =>
+    `No look-up of pair ${pair} rests on ${number} from then on. The calibration before it is in force again where there is one; else the pair is not calibrated.`,
+  withdrawn: (person: string, when: string, reason: string) => `Withdrawn by ${person}, ${when}: ${reason}`,
   decided: (status: string, person: string, when: string) => `${status} by ${person}, ${when}`,
   pair: 'Pair',
   day: 'Calibration day',
