@@ -14,10 +14,10 @@ export const equipmentAmendmentBody = reasonBody.extend({
   equipment: z.discriminatedUnion(
     'kind',
     [
-      jackBody.extend({ kind: z.literal('jack') }),
-      gaugeBody.extend({ kind: z.literal('gauge') }),
-      pumpBody.extend({ kind: z.literal('pump') }),
-      loadCellBody.extend({ kind: z.literal('load-cell') }),
+      jackBody.extend({ kind: z.literal('jack') }).strict(),
+      gaugeBody.extend({ kind: z.literal('gauge') }).strict(),
+      pumpBody.extend({ kind: z.literal('pump') }).strict(),
+      loadCellBody.extend({ kind: z.literal('load-cell') }).strict(),
     ],
     'The part with its kind: jack, gauge, pump or load-cell',
   ),
@@ -25,7 +25,7 @@ export const equipmentAmendmentBody = reasonBody.extend({
 });
 
 /** The whole certificate as it should have been filed. */
-export const certificateAmendmentBody = reasonBody.extend({ certificate: certificateBody, corrects });
+export const certificateAmendmentBody = reasonBody.extend({ certificate: certificateBody.strict(), corrects });
 
 export const certificateWithdrawalBody = reasonBody.extend({
   lastGood: plantDay.optional().describe('The last day the certificate can be relied on, where it is known'),

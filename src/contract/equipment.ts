@@ -58,7 +58,7 @@ export const certificateBody = z.object({
   coverageFactor: z.number('The coverage factor k').min(1, 'At least 1').max(4, 'At most 4').default(2),
   restsOn: plainLine('The certificate of the standard', 60).optional(),
   asFound: z
-    .object({
+    .strictObject({
       errorPercent: z.number('The error in % of force').min(-100).max(100),
       limitPercent: z.number('The limit in % of force').gt(0, 'Above 0').max(100),
     })

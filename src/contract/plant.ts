@@ -136,7 +136,7 @@ export const openingBody = z.object({
   code: z.string('The code printed in the terminal').min(1, 'The code printed in the terminal').max(80),
   plantName: plainLine('The name of the plant', 120).min(2, 'The name of the plant'),
   timeZone: z.string('The time zone of the plant').refine(isTimeZone, 'An IANA time zone such as America/Chicago'),
-  administrator: z.object({ id: personId, name: personName, password: newPassword }),
+  administrator: z.strictObject({ id: personId, name: personName, password: newPassword }),
 });
 
 export const personAnswer = person;

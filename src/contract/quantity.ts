@@ -6,7 +6,7 @@ import { parseQuantity, parseUnit, type Quantity, type UnitTable } from '../doma
 
 export const quantityInput = z
   .union(
-    [z.string().max(80), z.object({ value: z.number(), unit: z.string().max(30) })],
+    [z.string().max(80), z.strictObject({ value: z.number(), unit: z.string().max(30) })],
     'A quantity such as "31 kip", or { value, unit }',
   )
   .describe('A quantity as typed, "31 kip", or as { value, unit }.');

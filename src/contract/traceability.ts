@@ -9,7 +9,7 @@ const sha256 = z.string('The SHA-256 of a file').regex(/^[0-9a-f]{64}$/, 'The SH
 /** A file kept before, by POST /api/files, with the name it had. */
 export const namedFiles = z
   .array(
-    z.object({
+    z.strictObject({
       sha256,
       name: plainLine('The name of the file', 120).min(1, 'The name of the file'),
     }),

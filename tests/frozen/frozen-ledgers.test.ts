@@ -3,6 +3,7 @@
 import { copyFileSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { entryKinds } from '../../src/ledger/entry.ts';
 import { createReplay } from '../../src/ledger/replay.ts';
 import { entryOfRow } from '../../src/ledger/stored-row.ts';
 import { verifyLedger } from '../../src/ledger/verify.ts';
@@ -27,8 +28,15 @@ const records = readdirSync(folder)
   .map((name) => JSON.parse(readFileSync(join(folder, name), 'utf8')) as FrozenRecord);
 
 describe('a frozen ledger', () => {
-  it('is there for this version of the entries', () => {
-    expect(records.length).toBeGreaterThan(0);
+  it('is there for this version, with every kind of entry', async () => {
+    const { version } = JSON.parse(readFileSync(join(folder, '../../package.json'), 'utf8'));
+    expect(records.map((record) => record.version)).toContain(version);
+    const copy = join(temporaryFolder(), 'plant.ledger');
+    copyFileSync(join(folder, `${version}.ledger`), copy);
+    const storage = outcomeValue(openSqliteStorage(copy, { sha256, mode: 'existing' }));
+    const kinds = (await collect(storage.rows.readStoredRows(0))).map(({ kind }) => kind);
+    await storage.close();
+    expect([...new Set(kinds)].sort()).toEqual([...entryKinds].sort());
   });
 
   it.each(records)('of version $version verifies and replays to the same plant', async (record) => {
