@@ -401,7 +401,7 @@ describe('the ledger', () => {
   test('verifies at the press of a key, in words', async () => {
     await page.goto('/ledger');
     await page.getByRole('button', { name: 'Verify the ledger' }).click();
-    await expectText(page.getByRole('main'), /All \d+ entries verify/);
+    await expectText(page.getByRole('main'), /The ledger verifies\. All \d+ entries are as they were written/);
   });
 });
 

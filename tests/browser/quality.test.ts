@@ -184,7 +184,7 @@ describe("what's due", () => {
         '14',
         async () => {
           await page.getByLabel('Or within, days').fill('14');
-          await page.getByRole('button', { name: 'Show' }).click();
+          await page.getByRole('button', { name: 'Show', exact: true }).click();
         },
       ],
     ] as const) {
@@ -222,7 +222,7 @@ describe("what's due", () => {
   test('refuses what is no number of days, with what was typed still there', async () => {
     await page.goto('/due');
     await page.getByLabel('Or within, days').fill('soon');
-    await page.getByRole('button', { name: 'Show' }).click();
+    await page.getByRole('button', { name: 'Show', exact: true }).click();
     await page.getByText('"soon" is not a whole number of days between 0 and 9999.').waitFor();
     expect(await page.getByLabel('Or within, days').inputValue()).toBe('soon');
   });

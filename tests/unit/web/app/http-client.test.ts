@@ -1,6 +1,6 @@
 // Asking the server: what comes back, and what is thrown when it cannot be had.
 
-import { afterEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { z } from 'zod';
 import {
   get,
@@ -36,6 +36,13 @@ function serverAnswers(body: unknown, status = 200): () => { path: string; init:
   };
 }
 
+/** The address of the page that asks. */
+function pageStandsAt(address: string): void {
+  vi.stubGlobal('window', { location: new URL(address, 'http://localhost') });
+}
+
+beforeEach(() => pageStandsAt('/due'));
+
 afterEach(() => {
   vi.unstubAllGlobals();
 });
@@ -54,6 +61,13 @@ describe('an answer', () => {
   test('that is not JSON is thrown as unexpected', async () => {
     serverAnswers('<html>hello</html>');
     await expect(get('/api/x', answer)).rejects.toBeInstanceOf(UnexpectedAnswerError);
+  });
+
+  test('is asked as of the day of the page that shows a day gone by', async () => {
+    pageStandsAt('/due?asOf=2026-03-01');
+    const asked = serverAnswers({ value: 1 });
+    await get('/api/due?within=60d', answer);
+    expect(asked().path).toBe('/api/due?within=60d&asOf=2026-03-01');
   });
 
   test('is never taken from the cache of the browser', async () => {
