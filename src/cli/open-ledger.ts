@@ -200,7 +200,12 @@ export async function rebuildLedger(folder: string, ledger: string): Promise<Out
   }
   const files = join(folder, attachmentFolder);
   const names = existsSync(files) ? readdirSync(files) : [];
-  const read = await readExportedLedger(readFileSync(exported, 'utf8'), sha256, async (name) => {
+  const headFile = join(folder, 'head.json');
+  const texts = {
+    entries: readFileSync(exported, 'utf8'),
+    head: existsSync(headFile) ? readFileSync(headFile, 'utf8') : null,
+  };
+  const read = await readExportedLedger(texts, sha256, async (name) => {
     const file = names.find((each) => each.startsWith(`${name}.`));
     return file === undefined ? null : readFileSync(join(files, file));
   });

@@ -1,12 +1,14 @@
 // Entries to plant state: what the ledger adds up to, each entry in constant time.
 // The shape of the state is in plant-state.ts; whether the entries are genuine is checked by verify.ts.
 
+import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import { twelveMonthsTwoPercent } from '../domain/rules/twelve-months-two-percent.ts';
 import type { AnyLedgerEntry } from './entry.ts';
 import { growPlant } from './grow-plant.ts';
 import type { GrowingPlant } from './growing-plant.ts';
 import { genesisHash } from './hash-chain.ts';
 import type { PlantState } from './plant-state.ts';
+import { entryOfRow, type StoredRow } from './stored-row.ts';
 
 export interface Replay {
   /** The state after the last entry applied: always this object, which moves on with each entry. */
@@ -34,6 +36,23 @@ export function replay(entries: Iterable<AnyLedgerEntry>, from?: PlantState): Pl
   const { state, apply } = createReplay(from);
   for (const entry of entries) apply(entry);
   return state;
+}
+
+/**
+ * Answers the state after rows as they are stored; none of them is checked against its hash.
+ * Problem: `ledger-broken` naming the first entry that says what cannot be.
+ */
+export async function replayRows(rows: AsyncIterable<StoredRow> | Iterable<StoredRow>): Promise<Outcome<PlantState>> {
+  const { state, apply } = createReplay();
+  for await (const row of rows) {
+    try {
+      apply(entryOfRow(row));
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      return fail('ledger-broken', reason, { where: `entry ${row.seq}` });
+    }
+  }
+  return succeed(state);
 }
 
 function startOf(from: PlantState | undefined): GrowingPlant {

@@ -7,7 +7,8 @@ import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { AnyLedgerEntry, NewEntry } from '../ledger/entry.ts';
 import type { Sha256 } from '../ledger/hash-chain.ts';
 import type { CalibrationRecord, PlantState } from '../ledger/plant-state.ts';
-import { createReplay } from '../ledger/replay.ts';
+import { createReplay, replay } from '../ledger/replay.ts';
+import { sealRows } from '../ledger/seal-rows.ts';
 import { entryOfRow } from '../ledger/stored-row.ts';
 import { faultOfContent } from '../ledger/verify.ts';
 import type { AttachmentStore } from '../storage/attachment-store.ts';
@@ -48,7 +49,10 @@ export interface Plant extends PlantPorts {
   today(): PlantDay;
   /** Takes in what other processes appended. Problem: `ledger-broken` where an entry says what cannot be. */
   refresh(): Promise<Outcome<void>>;
-  /** Appends the entries of one action, with changes of credentials, and takes them in. Problems: those of `LedgerStore.append`. */
+  /**
+   * Appends the entries of one action, with changes of credentials, and takes them in. Problems: those of
+   * `LedgerStore.append`; `field-invalid` where the replay could not take an entry in.
+   */
   append(
     entries: readonly NewEntry[],
     retry: Retry | null,
@@ -108,6 +112,8 @@ export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
     retry: Retry | null,
     besides: readonly CredentialChange[] = [],
   ): Promise<Outcome<readonly AnyLedgerEntry[]>> {
+    const possible = checkPossible(entries, state, ports.sha256);
+    if (!possible.ok) return possible;
     const appended = await ports.ledger.append({
       entries,
       expectedSeq: state.head.seq,
@@ -161,6 +167,21 @@ export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
     once,
     untilNextEntry,
   });
+}
+
+/**
+ * Tries entries on a copy of the state, so that none is stored that no replay could take in again.
+ * Problem: `field-invalid` with what the replay says of it.
+ */
+function checkPossible(entries: readonly NewEntry[], state: PlantState, sha256: Sha256): Outcome<void> {
+  const sealed = sealRows(entries, state.head, sha256);
+  if (!sealed.ok) return sealed;
+  try {
+    replay(sealed.value.map(entryOfRow), state);
+    return succeed(undefined);
+  } catch (error) {
+    return fail('field-invalid', error instanceof Error ? error.message : String(error), { where: 'body' });
+  }
 }
 
 function computeOnce<T>(kept: Map<string, unknown>, key: string, compute: () => T): T {

@@ -5,8 +5,9 @@ import { z } from 'zod';
 import { readBody } from '../contract/read-body.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { Sha256 } from '../ledger/hash-chain.ts';
-import { createReplay } from '../ledger/replay.ts';
-import { entryOfRow, type StoredRow } from '../ledger/stored-row.ts';
+import { replayRows } from '../ledger/replay.ts';
+import { writeShortHead } from '../ledger/short-head.ts';
+import type { StoredRow } from '../ledger/stored-row.ts';
 import { type ReadFile, verifyLedger } from '../ledger/verify.ts';
 import type { StoredAttachment } from '../storage/attachment-store.ts';
 import type { LedgerHead } from '../storage/ledger-store.ts';
@@ -31,13 +32,23 @@ export interface ReadLedger {
   readonly head: LedgerHead;
 }
 
+/** What `head.json` of an export says, beside its short form. */
+const exportedHead = z.object({ seq: z.number().int().min(0), hash });
+
+export interface ExportedLedger {
+  /** `ledger.jsonl`: one JSON object a line. */
+  readonly entries: string;
+  /** `head.json`; null where the folder holds none, so that entries cut off at the end cannot be seen. */
+  readonly head: string | null;
+}
+
 /**
- * Answers the rows of an exported ledger, one JSON object a line. Problems: `sheet-not-readable` (a line that is not
- * JSON), `field-invalid` (not a row), `ledger-broken` (it does not verify, a file it names is not there or was altered,
- * or it says what cannot be).
+ * Answers the rows of an exported ledger. Problems: `sheet-not-readable` (a line that is not JSON), `field-invalid` (not
+ * a row, no head), `ledger-broken` (it does not verify, does not end at its head, a file it names is not there or was
+ * altered, or it says what cannot be).
  */
 export async function readExportedLedger(
-  text: string,
+  { entries: text, head: headText }: ExportedLedger,
   sha256: Sha256,
   readFile: ReadFile,
 ): Promise<Outcome<ReadLedger>> {
@@ -57,16 +68,34 @@ export async function readExportedLedger(
     return content;
   });
   if (!verified.ok) return verified;
-  const { apply } = createReplay();
-  for (const row of rows) {
-    try {
-      apply(entryOfRow(row));
-    } catch (error) {
-      const reason = error instanceof Error ? error.message : String(error);
-      return fail('ledger-broken', reason, { where: `entry ${row.seq}` });
-    }
-  }
+  const replayed = await replayRows(rows);
+  if (!replayed.ok) return replayed;
+  const atHead = headText === null ? succeed(null) : checkHead(headText, verified.value.head);
+  if (!atHead.ok) return atHead;
   return succeed({ rows, attachments, head: verified.value.head });
+}
+
+function checkHead(text: string, { seq, hash: found }: LedgerHead): Outcome<null> {
+  let input: unknown;
+  try {
+    input = JSON.parse(text);
+  } catch {
+    return fail('sheet-not-readable', 'head.json is not JSON.', { where: 'head.json', needed: 'the head as JSON' });
+  }
+  const head = readBody(exportedHead, input);
+  if (!head.ok) return head;
+  if (head.value.seq === seq && head.value.hash === found) return succeed(null);
+  const needed = writeShortHead(head.value);
+  const given = writeShortHead({ seq, hash: found });
+  return fail(
+    'ledger-broken',
+    `The export ends at ${given}, and its head.json says ${needed}; entries are missing or not its own.`,
+    {
+      where: 'head.json',
+      needed,
+      given,
+    },
+  );
 }
 
 function readRow(line: string, lineNumber: number): Outcome<StoredRow> {

@@ -127,7 +127,8 @@ async function lossOf(backup: StoredRows, inPlace: StagedRestore['inPlace']): Pr
     for await (const row of inPlace.readStoredRows(0)) {
       const next: IteratorResult<StoredRow> = shared ? await kept.next() : { done: true, value: undefined };
       shared = next.done !== true && isSame(next.value, row);
-      if (!shared) entries += 1;
+      // That a backup was made is no loss: the very backup put back is never in its own ledger.
+      if (!shared && row.kind !== 'backup-made/1') entries += 1;
       head = { seq: row.seq, hash: row.hash };
     }
   } catch {

@@ -1,18 +1,25 @@
 // Verifying the ledger of an open plant with the independent reader, and finding the entry a paper names.
 
 import { fail, type Outcome } from '../domain/problem.ts';
+import { replayRows } from '../ledger/replay.ts';
 import { compareHead, type HeldEntry, parseHead } from '../ledger/short-head.ts';
 import type { StoredRow } from '../ledger/stored-row.ts';
 import { faultOfContent, type ReadFile, type VerifiedLedger, verifyLedger } from '../ledger/verify.ts';
 import type { AttachmentStore } from '../storage/attachment-store.ts';
 import type { Plant, PlantPorts } from './plant.ts';
 
-/** Reads every stored row and says whether the ledger is whole. Problem: `ledger-broken` naming the first bad entry. */
-export function verifyPlant(
+/**
+ * Reads every stored row with the independent reader, then replays them: a ledger whose bytes are whole may still hold an
+ * entry that no program can take in. Problem: `ledger-broken` naming the first bad entry.
+ */
+export async function verifyPlant(
   { rows, attachments, sha256 }: Pick<PlantPorts, 'rows' | 'attachments' | 'sha256'>,
   find: number | null = null,
 ): Promise<Outcome<VerifiedLedger>> {
-  return verifyLedger(rows.readStoredRows(0), sha256, find, contentOf(attachments));
+  const verified = await verifyLedger(rows.readStoredRows(0), sha256, find, contentOf(attachments));
+  if (!verified.ok) return verified;
+  const replayed = await replayRows(rows.readStoredRows(0));
+  return replayed.ok ? verified : replayed;
 }
 
 /** Answers the content of attached files as the verifier asks for it. */

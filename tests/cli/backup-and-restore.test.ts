@@ -2,11 +2,14 @@
 
 import { type ChildProcess, spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, linkSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { backupManifest } from '../../src/contract/backup-manifest.ts';
 import { writeShortHead } from '../../src/ledger/short-head.ts';
+import { sha256 } from '../../src/storage/sha256.ts';
+import { openSqliteStorage } from '../../src/storage/sqlite/open-storage.ts';
+import { outcomeValue } from '../outcome-value.ts';
 import { root, runCommand, temporaryFolder } from './run-command.ts';
 
 interface Head {
@@ -76,6 +79,44 @@ describe('the restore drill', () => {
     expect((await headOf(ledger)).seq).toBe(before.seq + 1);
     expect(await stateOf(folder, ledger)).toBe(state);
     await addPumps(folder, ledger, ['HP-3']);
+  });
+
+  it('needs no force where the only thing newer is that the backup was made', async () => {
+    const folder = temporaryFolder();
+    const ledger = join(folder, 'plant.ledger');
+    const backup = join(folder, 'plant.backup');
+    const before = await addPumps(folder, ledger, ['HP-1']);
+    await runCommand(['backup', backup, '--ledger', ledger]);
+    await runCommand(['backup', join(folder, 'another.backup'), '--ledger', ledger]);
+    const restored = await runCommand(['restore', backup, '--ledger', ledger, '--json']);
+    expect(restored.exitCode).toBe(0);
+    expect(restored.json()).toMatchObject({ from: before, givenUp: null, entriesGivenUp: 0 });
+    expect(existsSync((restored.json() as { kept: string }).kept)).toBe(true);
+  });
+
+  it('voids invitations and codes that were open when the backup was made', async () => {
+    const folder = temporaryFolder();
+    const ledger = join(folder, 'plant.ledger');
+    const backup = join(folder, 'plant.backup');
+    await addPumps(folder, ledger, ['HP-1']);
+    const storage = outcomeValue(openSqliteStorage(ledger, { sha256, mode: 'existing' }));
+    const expiresAt = '2999-01-01T00:00:00.000Z';
+    const pass = { device: 'd', codeHash: 'c', codeExpiresAt: expiresAt, tokenHash: 't' };
+    outcomeValue(
+      await storage.credentials.change([
+        { change: 'set-password', person: 'p', hash: 'h' },
+        { change: 'set-invitation', invitation: { person: 'p', codeHash: 'c', expiresAt } },
+        { change: 'set-device-pass', pass },
+      ]),
+    );
+    await storage.close();
+    await runCommand(['backup', backup, '--ledger', ledger]);
+    expect((await runCommand(['restore', backup, '--ledger', ledger])).exitCode).toBe(0);
+    const { credentials, close } = outcomeValue(openSqliteStorage(ledger, { sha256, mode: 'existing' }));
+    expect(await credentials.invitation('p')).toBeNull();
+    expect(await credentials.devicePass('d')).toEqual({ ...pass, codeHash: null });
+    expect(await credentials.passwordHash('p')).toBe('h');
+    await close();
   });
 
   it('goes on after a ledger that is destroyed beyond reading, which is kept', async () => {
@@ -148,7 +189,7 @@ describe('jackledger restore', () => {
     const newest = await addPumps(folder, ledger, ['HP-2', 'HP-3']);
     const refused = await runCommand(['restore', backup, '--ledger', ledger, '--json']);
     expect(refused.exitCode).toBe(2);
-    expect(refused.json()).toMatchObject({ problem: { code: 'restore-loses-entries', given: '3 entries' } });
+    expect(refused.json()).toMatchObject({ problem: { code: 'restore-loses-entries', given: '2 entries' } });
     for (const head of [before, newest]) expect(refused.errors).toContain(writeShortHead(head));
     expect(await headOf(ledger)).toEqual(newest);
     const silent = await runCommand(['restore', backup, '--ledger', ledger, '--force', '--json']);
@@ -157,7 +198,7 @@ describe('jackledger restore', () => {
     const why = ['--force', '--reason', 'Entered on the wrong plant.'];
     const forced = await runCommand(['restore', backup, '--ledger', ledger, '--json', ...why]);
     expect(forced.exitCode).toBe(0);
-    expect(forced.json()).toMatchObject({ from: before, givenUp: newest, entriesGivenUp: 3 });
+    expect(forced.json()).toMatchObject({ from: before, givenUp: newest, entriesGivenUp: 2 });
     const { kept } = forced.json() as { kept: string };
     expect(basename(kept)).toMatch(/^plant\.ledger\.replaced-\d{8}T\d{9}Z$/);
     expect(await headOf(kept)).toEqual(newest);
@@ -212,6 +253,20 @@ describe('a server', () => {
     expect(await ended(next)).toBe(0);
     expect(existsSync(`${ledger}.held-by`)).toBe(false);
     await headOf(ledger);
+  });
+
+  it('is refused a ledger that has a second name on the disk', async () => {
+    const folder = temporaryFolder();
+    const ledger = join(folder, 'plant.ledger');
+    await addPumps(folder, ledger, ['HP-1']);
+    linkSync(ledger, join(folder, 'second-name'));
+    const refused = await runCommand(['serve', '--ledger', ledger, '--port', '0', '--json']);
+    expect(refused.exitCode).toBe(2);
+    expect(refused.json()).toMatchObject({ problem: { code: 'ledger-locked', given: '2 names' } });
+    rmSync(join(folder, 'second-name'));
+    const { child } = await served(ledger);
+    child.kill('SIGTERM');
+    expect(await ended(child)).toBe(0);
   });
 
   it('makes backups by the clock and keeps as many as it was told', async () => {
@@ -272,6 +327,7 @@ describe('jackledger import --rebuild', () => {
       [lines.with(4, lines[4]?.replace('"at":"2', '"at":"3') ?? ''), 'ledger-broken', 'entry 5'],
       [lines.toSpliced(6, 1), 'ledger-broken', 'entry 7'],
       [lines.with(2, '{"seq":'), 'sheet-not-readable', 'ledger.jsonl, line 3'],
+      [[...lines.slice(0, -2), ''], 'ledger-broken', 'head.json'],
     ] as const;
     for (const [altered, code, where] of refusals) {
       writeFileSync(join(out, 'ledger.jsonl'), altered.join('\n'));

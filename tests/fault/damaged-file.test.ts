@@ -1,12 +1,15 @@
 // A ledger file torn or damaged on the disk: it is refused, or verifying names an entry, or every entry is as it was.
 
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import type { StoredRow } from '../../src/ledger/stored-row.ts';
 import { verifyLedger } from '../../src/ledger/verify.ts';
 import { sha256 } from '../../src/storage/sha256.ts';
 import { openSqliteStorage } from '../../src/storage/sqlite/open-storage.ts';
+import { stageSqliteRestore } from '../../src/storage/sqlite/stage-restore.ts';
+import { sqliteBackupFiles } from '../../src/storage/sqlite/write-backup.ts';
 import { outcomeValue } from '../outcome-value.ts';
 import { collect } from '../storage/collect.ts';
 import { plantWithEveryKind, runRecorded } from '../storage/plant-entries.ts';
@@ -66,5 +69,41 @@ describe('a damaged ledger file', () => {
       writeFileSync(file, bytes.subarray(0, random(bytes.length)));
       expect(['not readable', 'broken']).toContain(await findingOf(file));
     }
+  });
+});
+
+describe('an index that lies while every row beside it is sound', () => {
+  /** Changes the last byte of the first page of an index: part of a key. */
+  function damageIndex(file: string, index: string): void {
+    const database = new Database(file);
+    database.pragma('wal_checkpoint(TRUNCATE)');
+    const page = database.prepare('SELECT rootpage FROM sqlite_schema WHERE name = ?').pluck().get(index) as number;
+    const size = database.pragma('page_size', { simple: true }) as number;
+    database.close();
+    const bytes = readFileSync(file);
+    const at = page * size - 1;
+    bytes.writeUInt8(bytes.readUInt8(at) ^ 1, at);
+    writeFileSync(file, bytes);
+  }
+
+  it('gets into no backup', async () => {
+    const folder = temporaryFolder();
+    const file = join(folder, 'plant.ledger');
+    await soundLedger(file);
+    damageIndex(file, 'recorded_run');
+    expect(typeof (await findingOf(file))).toBe('object');
+    const target = join(folder, 'copy');
+    const written = await sqliteBackupFiles(file, { sha256 }).write(target, () => '{}');
+    expect(written).toMatchObject({ problem: { code: 'ledger-broken', where: target } });
+    expect(existsSync(target)).toBe(false);
+  });
+
+  it('comes back from no backup', async () => {
+    const folder = temporaryFolder();
+    const file = join(folder, 'plant.ledger');
+    await soundLedger(file);
+    damageIndex(file, 'recorded_run');
+    const staged = await stageSqliteRestore(file, join(folder, 'place'), { sha256 });
+    expect(staged).toMatchObject({ problem: { code: 'ledger-broken', where: file } });
   });
 });

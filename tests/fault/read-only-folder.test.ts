@@ -3,16 +3,19 @@
 import { copyFileSync, existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { samplePassword } from '../../src/service/lay-out-sample-plant.ts';
 import { sha256 } from '../../src/storage/sha256.ts';
 import { openSqliteStorage } from '../../src/storage/sqlite/open-storage.ts';
 import { root, runCommand, temporaryFolder } from '../cli/run-command.ts';
 import { outcomeValue } from '../outcome-value.ts';
-import { mayMount, runWithMounts, type ScriptResult } from './in-mount-namespace.ts';
+import { mayMount, runWithMounts, type ScriptResult, spawnWithMounts } from './in-mount-namespace.ts';
+
+const readOnlyMount = 'mount --bind "$1" "$1"; mount -o remount,ro,bind "$1"; shift; exec "$@"';
+const command = join(root, 'src/cli/jackledger.mjs');
 
 /** Runs a command of the command line while the folder of the ledger is mounted for reading only. */
 function runReadOnly(folder: string, args: readonly string[]): Promise<ScriptResult> {
-  const script = 'mount --bind "$1" "$1"; mount -o remount,ro,bind "$1"; shift; exec "$@"';
-  return runWithMounts(script, [folder, process.execPath, join(root, 'src/cli/jackledger.mjs'), ...args]);
+  return runWithMounts(readOnlyMount, [folder, process.execPath, command, ...args]);
 }
 
 async function samplePlantIn(folder: string): Promise<string> {
@@ -60,6 +63,35 @@ describe.skipIf(!mayMount)('a ledger in a folder that may only be read', () => {
     expect(JSON.parse(run.output)).toMatchObject({ verified: true, entries: seq + 1 });
   });
 
+  it('is served to those who look up, and says that nothing can be entered', async () => {
+    const folder = temporaryFolder();
+    const ledger = await samplePlantIn(folder);
+    const words = ['serve', '--ledger', ledger, '--port', '0', '--json'];
+    const server = spawnWithMounts(readOnlyMount, [folder, process.execPath, command, ...words]);
+    let errors = '';
+    server.stderr.on('data', (chunk) => {
+      errors += chunk;
+    });
+    const said = await new Promise<string>((done, failed) => {
+      server.stdout.once('data', (chunk) => done(String(chunk)));
+      server.once('exit', (code) => failed(new Error(`The server ended (${code}): ${errors}`)));
+    });
+    const { address } = JSON.parse(said) as { address: string };
+    const lookup = await fetch(`${address}/api/pairs/P-01/lookup?force=30%20kip`);
+    expect(lookup.status).toBe(200);
+    expect(await lookup.json()).toMatchObject({ outcome: 'given', pair: { tag: 'P-01' } });
+    expect(errors).toContain('Nothing can be entered; look-ups go on.');
+    const refused = await fetch(`${address}/api/session`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ person: 'inge.marlowsen', password: samplePassword }),
+    });
+    expect(await refused.json()).toMatchObject({ code: 'ledger-write-failed' });
+    const ended = new Promise((done) => server.once('exit', done));
+    server.kill('SIGTERM');
+    await ended;
+  });
+
   it('takes nothing in, and says so', async () => {
     const folder = temporaryFolder();
     const ledger = await samplePlantIn(folder);
@@ -74,7 +106,6 @@ describe.skipIf(!mayMount)('a ledger in a folder that may only be read', () => {
       fates: [{ fate: 'refused', problem: { code: 'ledger-write-failed' } }],
     });
     for (const words of [
-      ['serve', '--ledger', ledger, '--port', '0', '--json'],
       ['backup', join(folder, 'b'), '--ledger', ledger, '--json'],
       ['import', register, '--ledger', join(folder, 'new.ledger'), '--json'],
     ]) {

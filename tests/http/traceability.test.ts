@@ -130,13 +130,13 @@ describe('a file', () => {
     await fileCertificate({ files: [{ sha256: pdfHash, name: 'K-2.pdf' }] });
     const files = await exportPlant(work.plant);
     const of = (path: string) => files.find((file) => file.path === path)?.content;
-    const ledger = String(of('ledger.jsonl'));
+    const exported = { entries: String(of('ledger.jsonl')), head: String(of('head.json')) };
     const attached = of(`attachments/${pdfHash}.pdf`);
     expect(Buffer.from(attached as Uint8Array).equals(pdf)).toBe(true);
-    const read = outcomeValue(await readExportedLedger(ledger, sha256, async () => attached as Uint8Array));
+    const read = outcomeValue(await readExportedLedger(exported, sha256, async () => attached as Uint8Array));
     expect(read.head).toEqual(work.plant.state.head);
     expect(read.attachments).toMatchObject([{ sha256: pdfHash, type: 'application/pdf' }]);
-    expect(await readExportedLedger(ledger, sha256, async () => null)).toMatchObject({
+    expect(await readExportedLedger(exported, sha256, async () => null)).toMatchObject({
       problem: { code: 'ledger-broken', message: expect.stringContaining('is not there') },
     });
   });

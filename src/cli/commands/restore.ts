@@ -39,7 +39,8 @@ export const restoreCommand: Command = {
       context.write(`${file} restored to entry ${from.seq}; the restore is entry ${head.seq}.\n`);
       if (entriesGivenUp > 0) context.write(`Given up: ${entriesGivenUp} newer entries.\n`);
       if (kept !== null) context.write(`The ledger it replaced is kept as ${kept}\n`);
-      context.write('Everybody signs in again. A gap between the backup and today is to be entered anew.\n');
+      context.write('Everybody signs in again; invitations and codes that were open are void.\n');
+      context.write('What happened since the backup is to be entered anew, passwords changed since then included.\n');
     }
     return succeed(exitCodes.done);
   },

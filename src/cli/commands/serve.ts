@@ -50,7 +50,9 @@ export const serveCommand: Command = {
     if (!opened.ok) return opened;
     const { plant, file, samplePassword, backups, holdForServer, close } = opened.value;
     const held = holdForServer();
-    if (!held.ok) {
+    // Where nothing can be written, nobody writes past this server: look-ups go on.
+    const onlyReads = !held.ok && held.problem.code === 'ledger-write-failed';
+    if (!held.ok && !onlyReads) {
       await close();
       return held;
     }
@@ -80,6 +82,7 @@ export const serveCommand: Command = {
     const address = listening.value.address.replace('127.0.0.1', 'localhost');
     const isSample = samplePassword !== null;
     if (reach.value.warning !== null) context.warn(reach.value.warning);
+    if (!held.ok) context.warn(`${held.problem.message} Nothing can be entered; look-ups go on.\n`);
     if (json) writeJson(context, { address, ledger: file, sample: isSample, openingCode });
     else {
       context.write(`Jackledger listens at ${address}\n`);

@@ -19,6 +19,7 @@ import { fail, type Outcome, succeed } from '../../domain/problem.ts';
 import type { Sha256 } from '../../ledger/hash-chain.ts';
 import type { StagedRestore } from '../ledger-backup.ts';
 import type { Storage } from '../storage.ts';
+import { checkIntegrity } from './check-integrity.ts';
 import { fingerprint, syncToDisk } from './durable-file.ts';
 import { fileExists, fileProblem } from './file-problem.ts';
 import { openSqliteLedgerStore } from './ledger-store.ts';
@@ -31,7 +32,7 @@ const besides = ['-wal', '-shm'] as const;
 
 /**
  * Copies the backup and takes hold of the ledger in place, so that nobody else can open it until the end.
- * Problems: `file-not-found`, `ledger-not-readable` (the backup), `ledger-locked` (the ledger is open elsewhere), `ledger-write-failed`.
+ * Problems: `file-not-found`, `ledger-not-readable` and `ledger-broken` (the backup), `ledger-locked` (the ledger is open elsewhere), `ledger-write-failed`.
  */
 export async function stageSqliteRestore(
   backup: string,
@@ -51,6 +52,11 @@ export async function stageSqliteRestore(
     const found = await fingerprint(made);
     const copy = openSqliteStorage(made, { sha256, mode: 'existing' });
     if (!copy.ok) return discard(workFolder, copy);
+    const sound = checkCopy(made, backup);
+    if (!sound.ok) {
+      await copy.value.close();
+      return discard(workFolder, sound);
+    }
     const held = existsSync(place) ? openDatabase(place, { mode: 'alone' }) : 'missing';
     if (held !== 'missing' && !held.ok && held.problem.code !== 'ledger-not-readable') {
       await copy.value.close();
@@ -60,6 +66,15 @@ export async function stageSqliteRestore(
     return succeed(staged({ backup, place, workFolder, made, found, copy: copy.value, held, database, sha256 }));
   } catch (error) {
     return discard(workFolder, fileProblem(error, place));
+  }
+}
+
+function checkCopy(made: string, backup: string): Outcome<null> {
+  const database = new Database(made, { readonly: true });
+  try {
+    return checkIntegrity(database, backup);
+  } finally {
+    database.close();
   }
 }
 
@@ -82,10 +97,10 @@ function staged({ backup, place, workFolder, made, found, copy, held, database, 
     const kept = held === 'missing' ? null : `${place}${keptEnding}`;
     try {
       await copy.close();
-      // Those who were signed in when the backup was made sign in again.
-      const sessions = new Database(made);
-      sessions.exec('DELETE FROM session');
-      sessions.close();
+      // Who was signed in, invited or given a code when the backup was made may be none of these any more.
+      const credentials = new Database(made);
+      credentials.exec('DELETE FROM session; DELETE FROM invitation; UPDATE device_pass SET code_hash = NULL;');
+      credentials.close();
       syncToDisk(made);
       if (kept === null) {
         if (!putInPlace(made, place)) return fileExists(place);

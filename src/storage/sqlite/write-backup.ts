@@ -6,9 +6,11 @@ import { basename, dirname, join, resolve } from 'node:path';
 import Database from 'better-sqlite3';
 import { type Outcome, succeed } from '../../domain/problem.ts';
 import type { Sha256 } from '../../ledger/hash-chain.ts';
+import { replayRows } from '../../ledger/replay.ts';
 import { verifyLedger } from '../../ledger/verify.ts';
 import type { BackupFacts, BackupFiles } from '../ledger-backup.ts';
 import { openSqliteAttachmentStore } from './attachment-store.ts';
+import { checkIntegrity } from './check-integrity.ts';
 import { fingerprint, syncToDisk } from './durable-file.ts';
 import { fileExists, fileProblem } from './file-problem.ts';
 import { openSqliteLedgerStore } from './ledger-store.ts';
@@ -47,7 +49,7 @@ async function writeBackup(
     const made = join(workFolder, basename(target));
     const copied = await copyLedger(ledger, made);
     if (!copied.ok) return copied;
-    const head = await verifiedHead(made, sha256);
+    const head = await verifiedHead(made, target, sha256);
     if (!head.ok) return head;
     const facts = { head: head.value, ...(await fingerprint(made)) };
     writeFileSync(manifestOf(made), describe(facts), { mode: 0o600 });
@@ -85,19 +87,25 @@ async function copyLedger(ledger: string, made: string): Promise<Outcome<null>> 
   return succeed(null);
 }
 
-async function verifiedHead(file: string, sha256: Sha256): Promise<Outcome<BackupFacts['head']>> {
+/** `name` is what the copy will be called. */
+async function verifiedHead(file: string, name: string, sha256: Sha256): Promise<Outcome<BackupFacts['head']>> {
   // As a restored ledger will be opened: with every table and trigger in its place.
   const database = openDatabase(file, { mode: 'existing' });
   if (!database.ok) return database;
   try {
+    const sound = checkIntegrity(database.value, name);
+    if (!sound.ok) return sound;
     const attachments = openSqliteAttachmentStore(database.value);
+    const rows = openSqliteLedgerStore(database.value, { sha256 });
     const verified = await verifyLedger(
-      openSqliteLedgerStore(database.value, { sha256 }).readStoredRows(0),
+      rows.readStoredRows(0),
       sha256,
       null,
-      async (name) => (await attachments.read(name))?.content ?? null,
+      async (attached) => (await attachments.read(attached))?.content ?? null,
     );
-    return verified.ok ? succeed(verified.value.head) : verified;
+    if (!verified.ok) return verified;
+    const replayed = await replayRows(rows.readStoredRows(0));
+    return replayed.ok ? succeed(verified.value.head) : replayed;
   } finally {
     database.value.close();
   }

@@ -3,6 +3,7 @@ import { succeed } from '../../../src/domain/problem.ts';
 import { type ActionRequest, commandLineActor, performAction } from '../../../src/service/perform-action.ts';
 import { openPlant, type Plant } from '../../../src/service/plant.ts';
 import { registerEquipment } from '../../../src/service/register-equipment.ts';
+import { verifyPlant } from '../../../src/service/verify-ledger.ts';
 import type { LedgerStore } from '../../../src/storage/ledger-store.ts';
 import { outcomeValue } from '../../outcome-value.ts';
 import { type PlantAtWork, people, plantAtWork } from '../../plant-at-work.ts';
@@ -54,6 +55,20 @@ describe('an action', () => {
     });
     expect(asked).toBe(0);
     expect(plant.state.head).toEqual(before);
+  });
+
+  it('stores nothing that no replay could take in again', async () => {
+    const before = plant.state.head;
+    const { at, actor, body } = { at: plant.clock(), actor: 'tess', body: { reason: 'x' } };
+    const hold = { at, actor, kind: 'hold-placed/1', subject: 'P-1', body } as const;
+    const ofNobody = { ...hold, subject: 'P-99' } as const;
+    const decide = () => succeed([hold, ofNobody]);
+    const request = { action: 'place-hold', actor: people.technician, retry: null, decide, answer: succeed } as const;
+    expect(await performAction(plant, request)).toMatchObject({
+      problem: { code: 'field-invalid', message: expect.stringContaining('"P-99"') },
+    });
+    expect(await plant.ledger.head()).toEqual(before);
+    expect(plant.state.pairs.get('P-1')?.hold).toBeNull();
   });
 
   it('may be done from the command line of the machine, and the entry says by whom', async () => {
@@ -163,5 +178,21 @@ describe('a retry', () => {
     expect(await registerEquipment(plant, pump('U-1'), { actor: people.crew, retry })).toMatchObject({
       problem: { code: 'role-not-allowed' },
     });
+  });
+});
+
+describe('verifying an open plant', () => {
+  it('names an entry whose bytes are whole and that says what cannot be', async () => {
+    expect(await verifyPlant(plant)).toMatchObject({ ok: true });
+    const { seq } = plant.state.head;
+    const hold = {
+      at: plant.clock(),
+      actor: 'tess',
+      kind: 'hold-placed/1',
+      subject: 'P-99',
+      body: { reason: 'x' },
+    } as const;
+    outcomeValue(await plant.ledger.append({ entries: [hold], expectedSeq: seq }));
+    expect(await verifyPlant(plant)).toMatchObject({ problem: { code: 'ledger-broken', where: `entry ${seq + 1}` } });
   });
 });
