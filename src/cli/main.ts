@@ -9,10 +9,12 @@ import { dueCommand } from './commands/due.ts';
 import { exportCommand } from './commands/export.ts';
 import { fitCommand } from './commands/fit.ts';
 import { importCommand } from './commands/import.ts';
+import { inviteCommand } from './commands/invite.ts';
 import { lookupCommand } from './commands/lookup.ts';
 import { restoreCommand } from './commands/restore.ts';
 import { rulesCommand } from './commands/rules.ts';
 import { serveCommand } from './commands/serve.ts';
+import { setClockRightCommand } from './commands/set-clock-right.ts';
 import { verifyCommand } from './commands/verify.ts';
 import { exitCodeOfProblem, exitCodes } from './exit-code.ts';
 import { isFile, listFiles, readTextFile, writeFiles } from './files.ts';
@@ -28,6 +30,8 @@ const commands: readonly Command[] = [
   verifyCommand,
   backupCommand,
   restoreCommand,
+  inviteCommand,
+  setClockRightCommand,
   serveCommand,
 ];
 

@@ -59,7 +59,10 @@ export const standardBody = z.object({
   files: namedFiles,
 });
 
-export const standardAnswer = standardBody.extend({ files: z.array(attachedFileAnswer).readonly().optional() });
+export const standardAnswer = standardBody.extend({
+  files: z.array(attachedFileAnswer).readonly().optional(),
+  withdrawn: z.object({ reason: z.string(), lastGood: z.string().optional() }).optional(),
+});
 
 export const chainAnswer = z.object({
   links: z.array(

@@ -12,7 +12,7 @@ import type { RuleProfile } from '../domain/rules/rule-profile.ts';
 import type { ForceUnit } from '../domain/units/force.ts';
 import type { PressureUnit } from '../domain/units/pressure.ts';
 import type { Quantity } from '../domain/units/quantity.ts';
-import type { ReviewedCalibration } from './review-hash.ts';
+import type { ReviewedCalibration, ReviewedParts } from './review-hash.ts';
 
 /** The body of every kind of entry; the subject of each is named beside it. */
 export interface EntryBodies {
@@ -76,7 +76,9 @@ export interface EntryBodies {
   /** subject: name of the laboratory; a later entry takes the place of an earlier one */
   readonly 'laboratory-filed/1': { readonly laboratory: Laboratory };
   /** subject: number of the certificate */
-  readonly 'standard-filed/1': { readonly standard: StandardCertificate };
+  readonly 'standard-filed/1': { readonly standard: Omit<StandardCertificate, 'withdrawn'> };
+  /** subject: number of the certificate. What rests on it after its last good day is in doubt. */
+  readonly 'standard-withdrawn/1': { readonly reason: string; readonly lastGood?: PlantDay };
   /** subject: tag of the pair */
   readonly 'pair-formed/1': { readonly pair: Omit<Pair, 'parted'> };
   /** subject: tag of the pair */
@@ -105,6 +107,8 @@ export interface EntryBodies {
     readonly note?: string;
     readonly curve: Pick<ReviewedCalibration, 'response' | 'degree' | 'coefficients'>;
     readonly certificate: Certificate | null;
+    /** The entries that held jack, gauge and load cell as they were reviewed. */
+    readonly parts: ReviewedParts;
     /** Hash of the rules-set entry in force; null while the shipped profile stands, which is then in `rules`. */
     readonly rulesHash: string | null;
     readonly rules?: RuleProfile;
@@ -132,6 +136,8 @@ export interface EntryBodies {
     readonly readingToSet: Quantity<PressureUnit>;
     readonly stops: readonly string[];
   };
+  /** subject: "plant". The clock had run `ahead` and was set right before this entry, so that later instants count from it on. */
+  readonly 'clock-set-right/1': { readonly ahead: string; readonly reason: string };
   /** subject: file name of the backup; `head` is the last entry it holds */
   readonly 'backup-made/1': {
     readonly head: { readonly seq: number; readonly hash: string };
@@ -194,6 +200,7 @@ export const entryKinds = [
   'certificate-withdrawn/1',
   'laboratory-filed/1',
   'standard-filed/1',
+  'standard-withdrawn/1',
   'pair-formed/1',
   'pair-parted/1',
   'run-recorded/1',
@@ -209,6 +216,7 @@ export const entryKinds = [
   'hold-placed/1',
   'hold-lifted/1',
   'reading-released/1',
+  'clock-set-right/1',
   'backup-made/1',
   'restored/1',
 ] as const satisfies readonly EntryKind[];

@@ -13,6 +13,7 @@ export function recordRun(
     number: entry.subject,
     ...entry.body,
     runHash: entry.hash,
+    enteredIn: entry.seq,
     enteredBy: entry.actor,
     enteredAt: entry.at,
     status: 'submitted',
@@ -34,7 +35,13 @@ export function approveCalibration(
   plant.calibrations.set(entry.subject, {
     ...decided(calibration, entry, note),
     status: 'approved',
-    ...(entry.kind === 'calibration-approved/2' ? { approvedCurve: entry.body.curve } : {}),
+    ...(entry.kind === 'calibration-approved/2'
+      ? {
+          approvedCurve: entry.body.curve,
+          approvedParts: entry.body.parts,
+          approvedCertificate: entry.body.certificate,
+        }
+      : {}),
   });
 }
 

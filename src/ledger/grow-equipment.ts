@@ -1,6 +1,7 @@
 // What entries about parts, certificates and pairs do to the plant state. The other kinds are dealt out by grow-plant.ts.
 
 import type { Certificate } from '../domain/equipment/equipment.ts';
+import { effectOfEvent } from '../domain/equipment/event-effect.ts';
 import type { LedgerEntry } from './entry.ts';
 import { actOf, addNew, type GrowingPlant, known, refusal, takePlace } from './growing-plant.ts';
 import { type Hold, standingCertificate, standingPart } from './plant-state.ts';
@@ -79,6 +80,12 @@ export function fileStandard(plant: GrowingPlant, entry: LedgerEntry<'standard-f
   addNew(plant.standards, entry.subject, entry.body.standard, entry, 'certificate of a standard');
 }
 
+export function withdrawStandard(plant: GrowingPlant, entry: LedgerEntry<'standard-withdrawn/1'>): void {
+  const standard = known(plant.standards, entry.subject, entry, 'certificate of a standard');
+  if (standard.withdrawn !== undefined) throw refusal(entry, `withdraws certificate "${entry.subject}" a second time`);
+  plant.standards.set(entry.subject, { ...standard, withdrawn: entry.body });
+}
+
 export function formPair(plant: GrowingPlant, entry: LedgerEntry<'pair-formed/1'>): void {
   const record = { pair: entry.body.pair, calibrations: [], hold: null, events: [] };
   addNew(plant.pairs, entry.subject, record, entry, 'pair');
@@ -96,7 +103,9 @@ export function setHold(plant: GrowingPlant, entry: LedgerEntry, hold: Hold | nu
 
 export function reportEvent(plant: GrowingPlant, entry: LedgerEntry<'event-reported/1'>): void {
   const { events } = known(plant.pairs, entry.subject, entry, 'pair');
-  events.push({ ...entry.body.event, seq: entry.seq, reportedBy: entry.actor, reportedAt: entry.at });
+  const { event } = entry.body;
+  const effect = effectOfEvent(event.what, plant.rules);
+  events.push({ ...event, effect, seq: entry.seq, reportedBy: entry.actor, reportedAt: entry.at });
 }
 
 export function settleEvent(plant: GrowingPlant, entry: LedgerEntry<'event-settled/1'>): void {

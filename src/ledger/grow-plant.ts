@@ -22,6 +22,7 @@ import {
   setHold,
   settleEvent,
   withdrawCertificate,
+  withdrawStandard,
 } from './grow-equipment.ts';
 import { addPerson, admitDevice, barDevice, barPerson, changePerson, readmitPerson } from './grow-people.ts';
 import { type GrowingPlant, known, refusal } from './growing-plant.ts';
@@ -93,6 +94,9 @@ function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {
     case 'standard-filed/1':
       fileStandard(plant, entry);
       return;
+    case 'standard-withdrawn/1':
+      withdrawStandard(plant, entry);
+      return;
     case 'pair-formed/1':
       formPair(plant, entry);
       return;
@@ -131,6 +135,9 @@ function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {
       return;
     case 'reading-released/1':
       known(plant.pairs, entry.subject, entry, 'pair');
+      return;
+    case 'clock-set-right/1':
+      plant.newestAt = entry.at;
       return;
     case 'backup-made/1':
       plant.lastBackup = { ...entry.body, file: entry.subject, at: entry.at, by: entry.actor };

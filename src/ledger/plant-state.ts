@@ -4,12 +4,13 @@
 import type { RunSheet } from '../domain/calibration/run-sheet.ts';
 import type { PlantDay } from '../domain/dates/plant-day.ts';
 import type { Certificate, Equipment } from '../domain/equipment/equipment.ts';
+import type { EventEffect } from '../domain/equipment/event-effect.ts';
 import type { Pair } from '../domain/equipment/pair.ts';
 import type { PairEvent } from '../domain/equipment/pair-event.ts';
 import type { Laboratory, StandardCertificate } from '../domain/equipment/traceability.ts';
 import type { Role } from '../domain/rules/role.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
-import type { ReviewedCalibration } from './review-hash.ts';
+import type { ReviewedCalibration, ReviewedParts } from './review-hash.ts';
 
 /** Who did something in which entry, when and why. */
 export interface Act {
@@ -40,6 +41,8 @@ export interface PairEventRecord extends PairEvent {
   readonly seq: number;
   readonly reportedBy: string;
   readonly reportedAt: string;
+  /** What it does by the rules that were in force when it was reported; a later change of the rules undoes no event. */
+  readonly effect: EventEffect;
   readonly settled?: Act;
 }
 
@@ -63,6 +66,8 @@ export interface CalibrationRecord {
   readonly degreeReason?: string;
   /** Hash of the run-recorded entry. */
   readonly runHash: string;
+  /** Number of the run-recorded entry. */
+  readonly enteredIn: number;
   readonly enteredBy: string;
   readonly enteredAt: string;
   readonly status: 'submitted' | 'approved' | 'rejected' | 'withdrawn';
@@ -71,6 +76,10 @@ export interface CalibrationRecord {
   readonly decisionNote?: string;
   /** The curve its approver signed; left out where the approval is of the first version, which names its hash alone. */
   readonly approvedCurve?: Pick<ReviewedCalibration, 'response' | 'degree' | 'coefficients'>;
+  /** The entries that held its parts when it was approved; left out as the curve is. */
+  readonly approvedParts?: ReviewedParts;
+  /** The certificate its approver saw; null where there was none, left out as the curve is. */
+  readonly approvedCertificate?: Certificate | null;
   readonly withdrawn?: Act;
   /** Doubts somebody looked into and cleared, by the name of the doubt. */
   readonly clearedDoubts?: Readonly<Record<string, Act>>;
@@ -100,7 +109,7 @@ export interface RulesSetting {
 
 export interface PlantState {
   readonly head: { readonly seq: number; readonly hash: string };
-  /** The instant of the newest entry; null while there is none. */
+  /** The latest instant of an entry since the clock was last set right; null while there is none. */
   readonly newestAt: string | null;
   readonly plant: {
     readonly name: string;

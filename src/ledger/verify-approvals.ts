@@ -10,6 +10,7 @@ import type { StoredRow } from './stored-row.ts';
 interface Run {
   readonly hash: string;
   readonly enteredBy: string;
+  readonly pair: unknown;
   readonly loadCell: unknown;
 }
 
@@ -28,6 +29,11 @@ export interface ApprovalReader {
 export function readApprovals(sha256: Sha256): ApprovalReader {
   const runs = new Map<string, Run>();
   const certificates = new Map<string, HeldCertificate[]>();
+  /** The entry that holds each part by now, and the parts of each pair. */
+  const parts = new Map<unknown, number>();
+  const pairs = new Map<unknown, Members>();
+  const roles = new Map<string, unknown>();
+  const barred = new Set<string>();
   let rules: { readonly hash: string; readonly profile: unknown } | null = null;
 
   function takeIn(row: StoredRow, body: Members): void {
@@ -36,7 +42,25 @@ export function readApprovals(sha256: Sha256): ApprovalReader {
       case 'run-recorded/1':
       case 'run-recorded/2':
       case 'run-recorded/3':
-        runs.set(row.subject, { hash: row.hash, enteredBy: row.actor, loadCell: body.loadCell });
+        runs.set(row.subject, { hash: row.hash, enteredBy: row.actor, pair: body.pair, loadCell: body.loadCell });
+        return;
+      case 'equipment-registered/1':
+      case 'equipment-registered/2':
+      case 'equipment-amended/1':
+        parts.set(row.subject, row.seq);
+        return;
+      case 'pair-formed/1':
+        pairs.set(row.subject, membersOf(body.pair));
+        return;
+      case 'person-added/1':
+      case 'person-changed/1':
+        roles.set(row.subject, body.role);
+        return;
+      case 'person-barred/1':
+        barred.add(row.subject);
+        return;
+      case 'person-readmitted/1':
+        barred.delete(row.subject);
         return;
       case 'rules-set/1':
       case 'rules-set/2':
@@ -70,11 +94,16 @@ export function readApprovals(sha256: Sha256): ApprovalReader {
     const named = `calibration "${row.subject}"`;
     if (run === undefined) return `it approves ${named}, which no entry before it recorded`;
     const { curve, certificate, rulesHash } = body;
+    const { jack, gauge } = pairs.get(run.pair) ?? {};
+    const held = { jack: parts.get(jack), gauge: parts.get(gauge), loadCell: parts.get(run.loadCell) };
+    if (canonicalText(body.parts ?? null) !== canonicalText(held)) {
+      return `it approves ${named} for other parts than those the ledger holds`;
+    }
     if (rulesHash !== (rules?.hash ?? null)) return `it approves ${named} by other rules than those in force`;
     if (certificate !== null) {
-      const held = typeof run.loadCell === 'string' ? certificates.get(run.loadCell) : undefined;
+      const filed = typeof run.loadCell === 'string' ? certificates.get(run.loadCell) : undefined;
       const text = canonicalText(certificate ?? null);
-      if (!held?.some((each) => each.text === text)) {
+      if (!filed?.some((each) => each.text === text)) {
         return `it approves ${named} on a certificate that no entry before it holds for its load cell`;
       }
     }
@@ -87,10 +116,12 @@ export function readApprovals(sha256: Sha256): ApprovalReader {
         rulesHash,
         rules: rules === null ? body.rules : rules.profile,
         certificate,
+        parts: body.parts,
       } as ReviewedCalibration,
       sha256,
     );
-    if (signed !== body.reviewed) return `what it signs is not run sheet, curve, rules and certificate of ${named}`;
+    if (signed !== body.reviewed)
+      return `what it signs is not run sheet, curve, rules, parts and certificate of ${named}`;
     return undefined;
   }
 
@@ -103,6 +134,10 @@ export function readApprovals(sha256: Sha256): ApprovalReader {
       const run = runs.get(row.subject);
       if (run !== undefined && personOf(run.enteredBy) === personOf(row.actor)) {
         return `"${row.actor}" approves calibration "${row.subject}" and also entered it`;
+      }
+      const role = barred.has(row.actor) ? 'barred' : roles.get(row.actor);
+      if (role !== 'quality') {
+        return `"${row.actor}" (${String(role ?? 'nobody it names')}) approves calibration "${row.subject}"; quality does`;
       }
       return row.kind === 'calibration-approved/1' ? undefined : faultOfSigned(row, membersOf(body), run);
     },

@@ -10,7 +10,7 @@ import { checkHeld, nothingDiffers } from './amend-equipment.ts';
 import { readCertificate } from './file-certificate.ts';
 import { findCertificate, findEquipment } from './find-record.ts';
 import { findFiles } from './keep-file.ts';
-import { type Actor, performAction } from './perform-action.ts';
+import { type Actor, checkRole, performAction } from './perform-action.ts';
 import type { Plant, Retry } from './plant.ts';
 
 interface By {
@@ -21,7 +21,7 @@ interface By {
 /**
  * Amends a certificate; its number stays. Problems: `unknown-equipment`, `unknown-certificate`, `field-invalid` for
  * another number or where nothing differs, `date-in-future`, `ledger-conflict` when `corrects` is not the entry that
- * holds the certificate now.
+ * holds the certificate now, `role-not-allowed` where it would end a doubt and quality does not amend it.
  */
 export async function amendCertificate(
   plant: Plant,
@@ -55,6 +55,10 @@ export async function amendCertificate(
         standards: plant.state.standards,
       });
       if (!certificate.ok) return certificate;
+      if (isFoundOff(written) && !isFoundOff(certificate.value)) {
+        const allowed = checkRole(by.actor, 'withdraw-certificate');
+        if (!allowed.ok) return allowed;
+      }
       if (canonicalText(certificate.value) === canonicalText(written)) {
         return nothingDiffers('certificate', `The certificate ${number}`);
       }
@@ -63,6 +67,11 @@ export async function amendCertificate(
     },
     answer: (subject) => findCertificate(plant.state, subject, number),
   });
+}
+
+/** What puts the calibrations before it in doubt. */
+function isFoundOff({ asFound }: Certificate): boolean {
+  return asFound !== undefined && Math.abs(asFound.errorPercent) > asFound.limitPercent;
 }
 
 /**

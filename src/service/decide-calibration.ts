@@ -2,7 +2,8 @@
 
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { CalibrationRecord } from '../ledger/plant-state.ts';
-import { findCalibration } from './find-record.ts';
+import { checkMayDropRun } from './doubts-of.ts';
+import { findCalibration, findPair } from './find-record.ts';
 import { judgeCalibration } from './judge-calibration.ts';
 import { type Actor, commandLineActor, performAction } from './perform-action.ts';
 import type { Plant, Retry } from './plant.ts';
@@ -13,8 +14,8 @@ interface By {
 }
 
 /**
- * Approves a calibration. Problems: `approver-is-enterer`, `already-decided`, `review-stale` when curve, sheet or rules
- * are no longer what was reviewed, `field-missing` when it fails a rule and the note does not say why it is accepted.
+ * Approves a calibration. Problems: `approver-is-enterer`, `already-decided`, `review-stale` when curve, sheet, rules, parts
+ * or certificate are no longer what was reviewed, `field-missing` when it fails a rule and the note does not say why it is accepted.
  */
 export function approveCalibration(
   plant: Plant,
@@ -63,6 +64,7 @@ export function approveCalibration(
         ...(note ? { note } : {}),
         curve: { response, degree: fit.degree, coefficients: fit.coefficients },
         certificate: judged.value.parts.certificate,
+        parts: judged.value.reviewedParts,
         rulesHash,
         ...(rulesHash === null ? { rules } : {}),
       };
@@ -72,7 +74,7 @@ export function approveCalibration(
   });
 }
 
-/** Rejects a calibration with a reason. Problem: `already-decided`. */
+/** Rejects a calibration with a reason. Problems: `already-decided`, those of `checkMayDropRun`. */
 export function rejectCalibration(
   plant: Plant,
   number: string,
@@ -85,6 +87,10 @@ export function rejectCalibration(
     decide: (at) => {
       const record = findUndecided(plant, number);
       if (!record.ok) return record;
+      const pair = findPair(plant.state, record.value.pair);
+      if (!pair.ok) return pair;
+      const mayDrop = checkMayDropRun(plant, pair.value, record.value, by.actor.id);
+      if (!mayDrop.ok) return mayDrop;
       return succeed([
         { at, actor: by.actor.id, kind: 'calibration-rejected/1', subject: record.value.number, body: { reason } },
       ]);

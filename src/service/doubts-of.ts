@@ -5,8 +5,10 @@ import { type AsFoundResult, judgeAsFound } from '../domain/calibration/as-found
 import { type Doubt, doubtsOf } from '../domain/calibration/doubt.ts';
 import type { PlantDay } from '../domain/dates/plant-day.ts';
 import { readableStep } from '../domain/equipment/readable-step.ts';
+import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { Act, CalibrationRecord, PairRecord } from '../ledger/plant-state.ts';
 import { partsOfRecord, standingOfParts } from './judge-calibration.ts';
+import { commandLineActor } from './perform-action.ts';
 import type { Plant } from './plant.ts';
 
 export interface JudgedDoubt extends Doubt {
@@ -21,7 +23,7 @@ export function doubtsAbout(
   calibration: CalibrationRecord,
   on: PlantDay,
 ): readonly JudgedDoubt[] {
-  const { number, calibratedOn, loadCell, clearedDoubts = {} } = calibration;
+  const { number, calibratedOn, loadCell, clearedDoubts = {}, approvedCertificate } = calibration;
   const others = record.calibrations.flatMap((each) => plant.state.calibrations.get(each) ?? []);
   const after = others.filter((each) => isAfter(each, calibration) && each.calibratedOn <= on);
   const replacing = after.filter(({ status, sheet }) => status === 'approved' && sheet.condition !== 'as-found');
@@ -38,10 +40,17 @@ export function doubtsAbout(
       const result = asFoundResult(plant, calibration, run);
       return result === null ? [] : [{ number: run.number, on: run.calibratedOn, result }];
     });
-  const certificates = plant.state.certificates.get(loadCell) ?? [];
-  return doubtsOf({ number, calibratedOn, loadCell, replacedOn, foundLater }, certificates).map((doubt) => ({
+  const { certificates, standards, rules } = plant.state;
+  const restsOn = approvedCertificate === undefined ? {} : { restsOn: approvedCertificate?.number ?? null };
+  const doubtful = { number, calibratedOn, loadCell, ...restsOn, replacedOn, foundLater };
+  const filed = {
+    certificates: certificates.get(loadCell) ?? [],
+    standards,
+    certificateAsked: rules.validCertificates.value === 1,
+  };
+  return doubtsOf(doubtful, filed).map((doubt) => ({
     ...doubt,
-    cleared: clearedDoubts[doubt.name] ?? null,
+    cleared: Object.hasOwn(clearedDoubts, doubt.name) ? (clearedDoubts[doubt.name] ?? null) : null,
   }));
 }
 
@@ -57,15 +66,40 @@ export function openDoubts(
 
 /** Answers how a run found the pair by the calibration in use before it; null where there was none or no curve fits. */
 export function asFoundOf(plant: Plant, record: PairRecord, run: CalibrationRecord): AsFoundResult | null {
+  const before = calibrationFoundBy(plant, record, run);
+  return before === null ? null : asFoundResult(plant, before, run);
+}
+
+/**
+ * Answers whether a run puts a calibration in doubt that a person entered: who did must not do away with the run.
+ * Problem: `approver-is-enterer`.
+ */
+export function checkMayDropRun(
+  plant: Plant,
+  record: PairRecord,
+  run: CalibrationRecord,
+  actorId: string,
+): Outcome<void> {
+  const found = calibrationFoundBy(plant, record, run);
+  const isOwn = found !== null && [actorId, commandLineActor(actorId).id].includes(found.enteredBy);
+  if (!isOwn || asFoundResult(plant, found, run)?.isOutside !== true) return succeed(undefined);
+  return fail(
+    'approver-is-enterer',
+    `${run.number} puts ${found.number} in doubt, which ${found.enteredBy} entered; somebody else decides on it.`,
+    { where: 'actor', needed: `a person other than the one who entered ${found.number}`, given: actorId },
+  );
+}
+
+/** The calibration that was in use when a run found the pair; null for a run that says nothing of it. */
+function calibrationFoundBy(plant: Plant, record: PairRecord, run: CalibrationRecord): CalibrationRecord | null {
   if (!isOfThePairAsFound(run.sheet.condition)) return null;
-  const before = record.calibrations
+  return record.calibrations
     .flatMap((number) => plant.state.calibrations.get(number) ?? [])
     .filter((each) => each.status === 'approved' && each.sheet.condition !== 'as-found' && isAfter(run, each))
     .reduce<CalibrationRecord | null>(
       (latest, each) => (latest === null || isAfter(each, latest) ? each : latest),
       null,
     );
-  return before === null ? null : asFoundResult(plant, before, run);
 }
 
 function asFoundResult(plant: Plant, before: CalibrationRecord, run: CalibrationRecord): AsFoundResult | null {
@@ -88,7 +122,10 @@ function isOfThePairAsFound(condition: CalibrationRecord['sheet']['condition']):
   return condition === 'as-found' || condition === 'unchanged';
 }
 
-/** Of runs of one day the one entered later comes after. Numbers are given in the order of entry. */
+/** Of runs of one day the one as found comes first, whenever it was entered; else the one entered later comes after. */
 function isAfter(a: CalibrationRecord, b: CalibrationRecord): boolean {
-  return a.calibratedOn === b.calibratedOn ? a.enteredAt > b.enteredAt : a.calibratedOn > b.calibratedOn;
+  if (a.calibratedOn !== b.calibratedOn) return a.calibratedOn > b.calibratedOn;
+  const isFirst = ({ sheet }: CalibrationRecord) => sheet.condition === 'as-found';
+  if (isFirst(a) !== isFirst(b)) return isFirst(b);
+  return a.enteredIn > b.enteredIn;
 }

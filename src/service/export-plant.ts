@@ -86,7 +86,9 @@ function registerOf(plant: Plant): EquipmentFile {
         .map(({ loadCell: _cell, withdrawn: _withdrawn, files: _files, ...certificate }) => certificate),
     })),
     laboratories: [...state.laboratories.values()].map(({ files: _files, ...laboratory }) => laboratory),
-    standards: [...state.standards.values()].map(({ files: _files, ...standard }) => standard),
+    standards: [...state.standards.values()].flatMap(({ files: _files, withdrawn, ...standard }) =>
+      withdrawn === undefined ? [standard] : [],
+    ),
     pairs: [...state.pairs.values()].map(({ pair, hold }) => ({
       ...pair,
       ...(hold === null ? {} : { hold: { reason: hold.reason } }),

@@ -28,10 +28,9 @@ export async function fileStandard(
       const sound = checkStandard(plant, input);
       if (!sound.ok) return sound;
       const { number, files: _named, ...rest } = input;
-      const stated = Object.fromEntries(Object.entries(rest).filter(([, value]) => value !== undefined)) as Omit<
-        StandardCertificate,
-        'number' | 'files'
-      >;
+      const stated = Object.fromEntries(
+        Object.entries(rest).filter(([, value]) => value !== undefined),
+      ) as unknown as Omit<StandardCertificate, 'number' | 'files' | 'withdrawn'>;
       const standard = { ...stated, number, ...(files.value.length === 0 ? {} : { files: files.value }) };
       return succeed([{ at, actor: by.actor.id, kind: 'standard-filed/1', subject: number, body: { standard } }]);
     },

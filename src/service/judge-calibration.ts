@@ -17,7 +17,7 @@ import {
 } from '../domain/equipment/equipment.ts';
 import { type Outcome, succeed } from '../domain/problem.ts';
 import { type CalibrationRecord, type PlantState, standingCertificate, standingPart } from '../ledger/plant-state.ts';
-import { reviewHash } from '../ledger/review-hash.ts';
+import { type ReviewedParts, reviewHash } from '../ledger/review-hash.ts';
 import { findEquipment, findPair } from './find-record.ts';
 import type { Plant } from './plant.ts';
 
@@ -29,6 +29,8 @@ export interface JudgedCalibration {
   readonly parts: PairParts;
   readonly dueDate: PlantDay;
   readonly reviewHash: string;
+  /** The entries that hold its parts now. */
+  readonly reviewedParts: ReviewedParts;
   /** Whether approving it needs a note that says why: it fails a rule or may fail it, or an entry check found an error. */
   readonly needsNote: boolean;
 }
@@ -140,6 +142,16 @@ export function standingOfParts(state: PlantState, { jack, gauge, cell, certific
   return [...entries, filed, withdrawn?.lastGood ?? '', number].join(' ');
 }
 
+/** Answers the numbers of the entries that hold the parts of a calibration as they now are. */
+export function entriesOfParts(
+  state: PlantState,
+  record: CalibrationRecord,
+  { jack, gauge }: PairParts,
+): ReviewedParts {
+  const entryOf = (tag: string): number => state.standing.get(standingPart(tag)) ?? 0;
+  return { jack: entryOf(jack.tag), gauge: entryOf(gauge.tag), loadCell: entryOf(record.loadCell) };
+}
+
 /** Judges a recorded calibration as its reviewer sees it. Problems: those of the fit. */
 export function judgeCalibration(plant: Plant, record: CalibrationRecord): Outcome<JudgedCalibration> {
   const { state } = plant;
@@ -154,6 +166,7 @@ export function judgeCalibration(plant: Plant, record: CalibrationRecord): Outco
     today: plant.today(),
   });
   const isInDoubt = judged.verdict === 'fail' || judged.verdict === 'conditional-fail';
+  const reviewedParts = entriesOfParts(state, record, parts);
   return succeed({
     record,
     fit,
@@ -171,8 +184,10 @@ export function judgeCalibration(plant: Plant, record: CalibrationRecord): Outco
         rulesHash: state.rulesHash,
         rules: state.rules,
         certificate,
+        parts: reviewedParts,
       },
       plant.sha256,
     ),
+    reviewedParts,
   });
 }

@@ -84,6 +84,8 @@ function summaryOf(entry: AnyLedgerEntry): string {
       return `Laboratory ${subject} filed.`;
     case 'standard-filed/1':
       return `Certificate ${subject} of a standard of ${entry.body.standard.heldBy} filed, issued by ${entry.body.standard.issuedBy}.`;
+    case 'standard-withdrawn/1':
+      return `Certificate ${subject} of a standard withdrawn${entry.body.lastGood === undefined ? '' : `, good until ${entry.body.lastGood}`}: ${entry.body.reason}`;
     case 'certificate-filed/1':
     case 'certificate-filed/2':
       return `Certificate ${entry.body.certificate.number} of load cell ${subject} filed, valid until ${entry.body.certificate.validUntil}.`;
@@ -108,6 +110,8 @@ function summaryOf(entry: AnyLedgerEntry): string {
       return `Pair ${subject}, ${entry.body.event.on}: ${entry.body.event.what.replaceAll('-', ' ')}. ${entry.body.event.note}`;
     case 'event-settled/1':
       return `Event of entry ${entry.body.event} on pair ${subject} settled: ${entry.body.reason}`;
+    case 'clock-set-right/1':
+      return `The clock had run ahead to ${entry.body.ahead} and was set right: ${entry.body.reason}`;
     case 'backup-made/1':
       return `Backup ${subject} made, up to entry ${entry.body.head.seq}.`;
     case 'restored/1':

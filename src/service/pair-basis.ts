@@ -1,5 +1,6 @@
 // What a pair stands on at a day: its calibration in force, the one before, its standing, and the basis of look-ups.
 
+import type { AcceptanceResult } from '../domain/calibration/acceptance-result.ts';
 import type { Curve } from '../domain/calibration/curve.ts';
 import type { CalibrationLevel } from '../domain/calibration/levels.ts';
 import { isSameCurve } from '../domain/calibration/same-curve.ts';
@@ -15,8 +16,9 @@ import { judgeStanding, type StandingJudgement } from '../domain/lookup/standing
 import { type Warning, type WarningCode, warn } from '../domain/lookup/warning.ts';
 import { type Outcome, succeed } from '../domain/problem.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
-import type { CalibrationRecord, PairRecord } from '../ledger/plant-state.ts';
-import { openDoubts } from './doubts-of.ts';
+import { canonicalText } from '../ledger/canonical-bytes.ts';
+import { type CalibrationRecord, type PairRecord, standingCertificate, standingPart } from '../ledger/plant-state.ts';
+import { doubtsAbout, openDoubts } from './doubts-of.ts';
 import { judgeCurve, partsOf } from './judge-calibration.ts';
 import type { Plant } from './plant.ts';
 
@@ -82,14 +84,19 @@ function warningsAgainst(
   on: PlantDay,
 ): readonly Warning[] {
   if (current === undefined) return [];
-  const events = actingEvents(record.events, current, on, plant.state.rules).map(({ effect, because }) =>
+  const events = actingEvents(record.events, current, on).map(({ effect, because }) =>
     warn(codeOfEffect[effect], because),
   );
   const doubts = openDoubts(plant, record, current, on).map(({ cause, because }) =>
     warn(cause === 'pair-as-found' ? 'curve-in-doubt' : 'reference-in-doubt', because),
   );
   const fit = current.approvedCurve === undefined ? null : plant.fitOf(current);
-  return [...(fit?.ok ? warningsOfApproval(current, fit.value.curve) : []), ...events, ...doubts];
+  return [
+    ...(fit?.ok ? warningsOfApproval(current, fit.value.curve) : []),
+    ...events,
+    ...doubts,
+    ...warningsOfCorrectedParts(plant, record, current),
+  ];
 }
 
 const codeOfEffect = {
@@ -147,7 +154,7 @@ function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: Pla
       standing,
       parted: pair.parted !== undefined && pair.parted.on <= on,
       onHold: record.hold !== null,
-      acceptance: judged?.value.judged.acceptance ?? [],
+      acceptance: withoutSettledRule(plant, record, latest, on, judged?.value.judged.acceptance ?? []),
       besides: [
         ...warningsOfClock(plant, today),
         ...warningsAgainst(plant, record, latest, on),
@@ -158,6 +165,49 @@ function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: Pla
       rules,
     },
   });
+}
+
+/** Where doubts say how it stands with the certificate, the rule about it does not say so once more, nor against a clearance. */
+function withoutSettledRule(
+  plant: Plant,
+  record: PairRecord,
+  current: CalibrationRecord | undefined,
+  on: PlantDay,
+  acceptance: readonly AcceptanceResult[],
+): readonly AcceptanceResult[] {
+  const doubts = current === undefined ? [] : doubtsAbout(plant, record, current, on);
+  if (!doubts.some(({ cause }) => cause === 'certificate-not-valid' || cause === 'certificate-withdrawn')) {
+    return acceptance;
+  }
+  return acceptance.filter(({ rule }) => rule !== 'certificate');
+}
+
+/** A part corrected after the approval may have been judged otherwise: its graduation, span or area was another. */
+function warningsOfCorrectedParts(plant: Plant, { pair }: PairRecord, record: CalibrationRecord): readonly Warning[] {
+  const { number, loadCell, approvedParts, approvedCertificate } = record;
+  if (approvedParts === undefined) return [];
+  const ofCell = plant.state.certificates.get(loadCell) ?? [];
+  const held = ofCell.findLast((each) => each.number === approvedCertificate?.number);
+  const corrected = (what: string, seq: number | undefined) =>
+    warn(
+      'part-corrected',
+      `${what} was corrected in entry ${seq} after ${number} was approved; quality looks at ${number} again.`,
+    );
+  const ofCertificate =
+    approvedCertificate && held !== undefined && !isSameCertificate(held, approvedCertificate)
+      ? [corrected(`Certificate ${held.number}`, plant.state.standing.get(standingCertificate(loadCell, held.number)))]
+      : [];
+  const parts = { jack: pair.jack, gauge: pair.gauge, loadCell } as const;
+  const ofParts = (['jack', 'gauge', 'loadCell'] as const).flatMap((part) => {
+    const holding = plant.state.standing.get(standingPart(parts[part]));
+    return holding === approvedParts[part] ? [] : [corrected(parts[part], holding)];
+  });
+  return [...ofParts, ...ofCertificate];
+}
+
+/** Withdrawn or not: that is a doubt, and no correction. */
+function isSameCertificate({ withdrawn: _a, ...one }: Certificate, { withdrawn: _b, ...other }: Certificate): boolean {
+  return canonicalText(one) === canonicalText(other);
 }
 
 /** A curve that fits otherwise than when it was approved, by another version or from another sheet, gives no number. */
@@ -198,6 +248,6 @@ function warningsOfClock({ state }: Plant, today: PlantDay): readonly Warning[] 
   if (state.newestAt === null) return [];
   const newest = plantDayAt(state.newestAt, state.plant?.timeZone ?? 'UTC');
   if (newest <= today) return [];
-  const message = `By the clock of this machine today is ${today}, but the ledger has an entry of ${newest}; set the clock right.`;
+  const message = `By the clock of this machine today is ${today}, but the ledger has an entry of ${newest}; set the clock right (where it is right: jackledger set-clock-right).`;
   return [warn('clock-behind-ledger', message)];
 }

@@ -2,7 +2,7 @@
 
 import type { PairEventAnswer } from '../contract/event.ts';
 import type { PlantDay } from '../domain/dates/plant-day.ts';
-import { actingEvents, effectOfEvent } from '../domain/equipment/event-effect.ts';
+import { actingEvents } from '../domain/equipment/event-effect.ts';
 import type { PairEvent } from '../domain/equipment/pair-event.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { PairRecord } from '../ledger/plant-state.ts';
@@ -85,13 +85,12 @@ export function settleEvent(
   });
 }
 
-/** Answers the events of a pair, the latest first, each with what it does on a day by the rules. */
+/** Answers the events of a pair, the latest first, each with what it does on a day by the rules it was reported under. */
 export function listEvents(plant: Plant, record: PairRecord, on: PlantDay): readonly PairEventAnswer[] {
-  const { rules } = plant.state;
   const [current = null] = approvedCalibrations(plant, record, on);
-  const acting = actingEvents(record.events, current, on, rules);
+  const acting = actingEvents(record.events, current, on);
   return [...record.events]
-    .map(({ seq, what, on: day, note, reportedBy, reportedAt, settled }) => ({
+    .map(({ seq, what, on: day, note, reportedBy, reportedAt, effect, settled }) => ({
       seq,
       what,
       on: day,
@@ -99,7 +98,7 @@ export function listEvents(plant: Plant, record: PairRecord, on: PlantDay): read
       reportedBy,
       reportedAt,
       settled: settled ?? null,
-      byRules: effectOfEvent(what, rules),
+      byRules: effect,
       acting: acting.find((each) => each.seq === seq)?.effect ?? ('none' as const),
     }))
     .sort((a, b) => b.on.localeCompare(a.on) || b.seq - a.seq);

@@ -2,13 +2,14 @@
 
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { CalibrationRecord } from '../ledger/plant-state.ts';
-import { findCalibration } from './find-record.ts';
+import { checkMayDropRun } from './doubts-of.ts';
+import { findCalibration, findPair } from './find-record.ts';
 import { type Actor, performAction } from './perform-action.ts';
 import type { Plant, Retry } from './plant.ts';
 
 /**
  * Withdraws a calibration that was approved, or one that waits for a decision. Problems: `unknown-calibration`,
- * `already-withdrawn`, `already-decided` for one that was rejected.
+ * `already-withdrawn`, `already-decided` for one that was rejected, those of `checkMayDropRun`.
  */
 export function withdrawCalibration(
   plant: Plant,
@@ -31,6 +32,10 @@ export function withdrawCalibration(
       if (status === 'rejected') {
         return fail('already-decided', `${subject} was rejected by ${decidedBy}; no look-up rests on it.`, facts);
       }
+      const pair = findPair(plant.state, record.value.pair);
+      if (!pair.ok) return pair;
+      const mayDrop = checkMayDropRun(plant, pair.value, record.value, by.actor.id);
+      if (!mayDrop.ok) return mayDrop;
       return succeed([{ at, actor: by.actor.id, kind: 'calibration-withdrawn/1', subject, body: { reason } }]);
     },
     answer: (subject) => findCalibration(plant.state, subject),

@@ -110,13 +110,15 @@ function withoutActions({ state, clock }: Plant): readonly NewEntry[] {
     { ...by, kind: 'equipment-registered/1', subject: 'LC-9', body: { equipment: cell } },
     { ...by, kind: 'laboratory-filed/1', subject: standard.heldBy, body: { laboratory: { name: standard.heldBy } } },
     { ...by, kind: 'standard-filed/1', subject: 'N-1', body: { standard } },
+    { ...by, kind: 'standard-withdrawn/1', subject: 'N-1', body: { reason, lastGood: '2025-12-31' } },
+    { ...by, kind: 'clock-set-right/1', subject: 'plant', body: { ahead: '2027-06-01T18:00:00.000Z', reason } },
     { ...by, kind: 'certificate-filed/1', subject: 'LC-9', body: { certificate } },
     { ...by, kind: 'certificate-filed/2', subject: 'LC-9', body: { certificate: { ...certificate, number: 'K-10' } } },
     {
       ...by,
       kind: 'certificate-amended/1',
       subject: 'LC-9',
-      body: { certificate: { ...certificate, expandedUncertaintyPercent: 0.25 }, corrects: first + 6, reason },
+      body: { certificate: { ...certificate, expandedUncertaintyPercent: 0.25 }, corrects: first + 8, reason },
     },
     {
       ...by,

@@ -15,7 +15,7 @@ let as: Readonly<Record<string, Record<string, string>>>;
 beforeEach(async () => {
   work = await plantAtWork();
   app = await testApp(work);
-  const headers = ['cal', 'tess', 'quinn', 'audie'].map(
+  const headers = ['cal', 'tess', 'quinn', 'quade', 'audie'].map(
     async (person) => [person, await signInAs(app, person)] as const,
   );
   as = Object.fromEntries(await Promise.all(headers));
@@ -76,6 +76,22 @@ describe('a certificate withdrawn', () => {
     expect((await lookUp()).readingToSet).toEqual(before);
     expect((await page()).doubts).toHaveLength(1);
     expect(await verifyPlant(work.plant)).toMatchObject({ ok: true });
+  });
+
+  it('is not mended by a certificate filed afterwards for the same days', async () => {
+    await withdraw();
+    const backdated = {
+      number: 'K-1B',
+      laboratory: 'Laboratory of the Tests',
+      traceableTo: 'National standard of force',
+      calibratedOn: '2026-01-02',
+      validUntil: '2027-01-01',
+      expandedUncertaintyPercent: 0.24,
+      coverageFactor: 2,
+    };
+    expect((await post('tess', '/api/load-cells/LC-1/certificates', backdated)).statusCode).toBe(201);
+    expect(await doubts()).toMatchObject([{ name: 'certificate LC-1 K-1', cleared: null }]);
+    expect((await lookUp()).outcome).toBe('withheld');
   });
 
   it('spares a calibration before its last good day', async () => {
@@ -151,6 +167,27 @@ describe('a run as found', () => {
     expect(await codes()).not.toContain('curve-in-doubt');
   });
 
+  it('comes before the run as left of the same day, whichever was entered first', async () => {
+    const left = calibrationAnswer.parse((await record('as-left', 1.001)).json());
+    await calibrateApproval(left.number, left.reviewHash);
+    await record('as-found', 1.03);
+    expect(await doubts()).toMatchObject([{ name: 'as-found C-0003', calibration: 'C-0001', isInForce: false }]);
+    expect(await standing()).toBe('ready');
+  });
+
+  it('is never done away with by who entered the calibration it speaks against', async () => {
+    const sheet = runSheet({ calibratedOn: '2026-05-30' });
+    const own = calibrationAnswer.parse((await post('quinn', '/api/calibrations', { sheet })).json());
+    await calibrateApproval(own.number, own.reviewHash, 'quade');
+    const found = calibrationAnswer.parse((await record('as-found', 1.03)).json());
+    for (const act of ['rejection', 'withdrawal']) {
+      const refused = await post('quinn', `/api/calibrations/${found.number}/${act}`, { reason: 'Not a good run.' });
+      expect(problemOf(refused)).toMatchObject({ status: 403, code: 'approver-is-enterer' });
+    }
+    const rejected = await post('quade', `/api/calibrations/${found.number}/rejection`, { reason: 'Wrong cell.' });
+    expect(rejected.statusCode).toBe(200);
+  });
+
   it('as left, or rejected, says nothing of the curve before', async () => {
     expect(calibrationAnswer.parse((await record('as-left', 1.05)).json()).asFound).toBeNull();
     expect(await doubts()).toEqual([]);
@@ -160,8 +197,8 @@ describe('a run as found', () => {
     expect(await doubts()).toEqual([]);
   });
 
-  async function calibrateApproval(number: string, reviewHash: string) {
-    const approved = await post('quinn', `/api/calibrations/${number}/approval`, {
+  async function calibrateApproval(number: string, reviewHash: string, person = 'quinn') {
+    const approved = await post(person, `/api/calibrations/${number}/approval`, {
       reviewHash,
       password: 'pass-word-1',
       note: 'Seen and accepted.',

@@ -10,7 +10,7 @@ import { exportPlant } from '../../src/service/export-plant.ts';
 import { readExportedLedger } from '../../src/service/rebuild-ledger.ts';
 import { sha256 } from '../../src/storage/sha256.ts';
 import { outcomeValue } from '../outcome-value.ts';
-import { type PlantAtWork, plantAtWork } from '../plant-at-work.ts';
+import { calibrate, type PlantAtWork, plantAtWork, runSheet } from '../plant-at-work.ts';
 import { signInAs, testApp } from './test-app.ts';
 
 let work: PlantAtWork;
@@ -182,6 +182,54 @@ describe('a standard', () => {
   });
 });
 
+describe('a standard withdrawn', () => {
+  const withdraw = (facts: object = {}, person = 'quinn', number = 'S-1') =>
+    post(person, `/api/standards/${number}/withdrawal`, { reason: 'The institute called it back', ...facts });
+  beforeEach(async () => {
+    await post('tess', '/api/standards', standard);
+    await fileCertificate({ restsOn: 'S-1' });
+    await calibrate(work.plant, runSheet({ calibratedOn: '2026-05-30' }));
+  });
+  const inDoubt = async () => ((await get('/api/doubts')) as { doubts: { name: string }[] }).doubts;
+
+  it('puts in doubt what was calibrated under it, breaks the chain in words, and stops the reading', async () => {
+    expect(await inDoubt()).toEqual([]);
+    const withdrawn = await withdraw();
+    expect(withdrawn.statusCode).toBe(200);
+    expect(standardAnswer.parse(withdrawn.json()).withdrawn).toEqual({ reason: 'The institute called it back' });
+    expect(await inDoubt()).toMatchObject([
+      { name: 'standard S-1 behind LC-1 K-2', cause: 'standard-withdrawn', calibration: 'C-0002' },
+    ]);
+    const { chain } = pairPageAnswer.parse(await get('/api/pairs/P-1'));
+    expect(chain?.links.map(({ isValid }) => isValid)).toEqual([true, false]);
+    expect(chain?.gaps.join(' ')).toContain('The institute called it back');
+    const answer = await get('/api/pairs/P-1/lookup?force=31%20kip');
+    expect(JSON.stringify(answer)).toContain('reference-in-doubt');
+    const clearance = { doubt: 'standard S-1 behind LC-1 K-2', reason: 'Compared with another cell' };
+    expect((await post('quinn', '/api/calibrations/C-0002/clearances', clearance)).statusCode).toBe(200);
+    expect(await get('/api/pairs/P-1/lookup?force=31%20kip')).toMatchObject({ outcome: 'given' });
+  });
+
+  it('spares what was certified against it while it was good', async () => {
+    await withdraw({ lastGood: standard.validUntil < '2026-06-01' ? standard.validUntil : '2026-06-01' });
+    expect(await inDoubt()).toEqual([]);
+  });
+
+  it.each([
+    [{}, 'tess', 'S-1', 'role-not-allowed'],
+    [{}, 'quinn', 'S-9', 'unknown-certificate'],
+    [{ lastGood: '2020-01-01' }, 'quinn', 'S-1', 'field-invalid'],
+    [{ reason: '' }, 'quinn', 'S-1', 'field-invalid'],
+  ])('is refused: %o by %s of %s is %s', async (facts, person, number, code) => {
+    expect(problemOf(await withdraw(facts, person, number)).code).toBe(code);
+  });
+
+  it('is withdrawn once', async () => {
+    await withdraw();
+    expect(problemOf(await withdraw())).toMatchObject({ status: 409, code: 'already-withdrawn' });
+  });
+});
+
 describe('a laboratory', () => {
   it('is filed with its accreditation, whole or not at all', async () => {
     const half = { name: 'Laboratory of the Tests', accreditationBody: 'Board of the Tests' };
@@ -206,6 +254,8 @@ describe('a load cell found off its limit', () => {
   it('puts the calibrations since the certificate before in doubt', async () => {
     await fileCertificate({ calibratedOn: '2026-05-20', asFound: { errorPercent: -0.9, limitPercent: 0.5 } });
     const { doubts } = (await get('/api/doubts')) as { doubts: readonly object[] };
-    expect(doubts).toMatchObject([{ name: 'as-found-cell LC-1 K-2', calibration: 'C-0001', cause: 'cell-as-found' }]);
+    expect(doubts).toMatchObject([
+      { name: 'as-found-cell LC-1 K-2 -0.9 of 0.5', calibration: 'C-0001', cause: 'cell-as-found' },
+    ]);
   });
 });

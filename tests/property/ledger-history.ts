@@ -2,6 +2,8 @@
 
 import fc from 'fast-check';
 import type { RunSheet } from '../../src/domain/calibration/run-sheet.ts';
+import type { Equipment } from '../../src/domain/equipment/equipment.ts';
+import { pairEventKinds } from '../../src/domain/equipment/pair-event.ts';
 import { twelveMonthsTwoPercent } from '../../src/domain/rules/twelve-months-two-percent.ts';
 import type { NewEntry } from '../../src/ledger/entry.ts';
 import { genesisHash, sealRow } from '../../src/ledger/hash-chain.ts';
@@ -27,33 +29,65 @@ const step: fc.Arbitrary<Step> = fc.record({
 
 /** What there is to act on so far. */
 interface Things {
+  readonly quality: string[];
   readonly cells: string[];
   readonly pairs: string[];
+  readonly devices: string[];
+  /** The entry that holds each part. */
+  readonly holding: Map<string, { readonly seq: number; readonly equipment: Equipment }>;
+  readonly certificates: { readonly loadCell: string; readonly number: string }[];
+  readonly standards: string[];
+  readonly events: { readonly pair: string; readonly seq: number }[];
+  readonly approved: string[];
   readonly submitted: { readonly number: string; readonly enteredBy: string }[];
-  count: number;
+  /** Number of the entry that comes next. */
+  seq: number;
 }
 
 type EntryOf = (step: Step, things: Things) => NewEntry | undefined;
 
 const pick = <T>(list: readonly T[], which: number): T | undefined => list[which % Math.max(1, list.length)];
 
-const addPerson: EntryOf = ({ at, text, which }, things) => ({
-  at,
-  actor: text,
-  kind: 'person-added/1',
-  subject: `person ${things.count} ${text}`,
-  body: { name: text, role: which % 2 === 0 ? 'technician' : 'quality' },
-});
+const addPerson: EntryOf = ({ at, text, which }, things) => {
+  const subject = `person ${things.seq} ${text}`;
+  if (which % 2 === 1) things.quality.push(subject);
+  const body = { name: text, role: which % 2 === 0 ? 'technician' : 'quality' } as const;
+  return { at, actor: text, kind: 'person-added/1', subject, body };
+};
+
+const admitDevice: EntryOf = ({ at, text }, { devices, seq }) => {
+  const subject = `device ${seq} ${text}`;
+  devices.push(subject);
+  return { at, actor: text, kind: 'device-admitted/1', subject, body: { name: text } };
+};
+
+const barDevice: EntryOf = ({ at, text }, { devices }) => {
+  const subject = devices.pop();
+  return subject === undefined
+    ? undefined
+    : { at, actor: text, kind: 'device-barred/1', subject, body: { reason: text } };
+};
 
 const registerCell: EntryOf = ({ at, text, numbers }, things) => {
-  const tag = `cell ${things.count} ${text}`;
+  const tag = `cell ${things.seq} ${text}`;
   things.cells.push(tag);
   const capacity = { value: numbers[0] ?? 50, unit: 'kip' } as const;
   const equipment = { kind: 'load-cell', tag, serial: text, capacity } as const;
+  things.holding.set(tag, { seq: things.seq, equipment });
   return { at, actor: text, kind: 'equipment-registered/1', subject: tag, body: { equipment } };
 };
 
-const fileCertificate: EntryOf = ({ at, text, which, numbers }, { cells }) => {
+const amendCell: EntryOf = ({ at, text, which }, { cells, holding, seq }) => {
+  const tag = pick(cells, which);
+  const held = tag === undefined ? undefined : holding.get(tag);
+  if (tag === undefined || held === undefined) return undefined;
+  const equipment = { ...held.equipment, serial: `${text} corrected` };
+  holding.set(tag, { seq, equipment });
+  const body = { equipment, corrects: held.seq, reason: text };
+  return { at, actor: text, kind: 'equipment-amended/1', subject: tag, body };
+};
+
+const fileCertificate: EntryOf = ({ at, text, which, numbers }, { cells, certificates }) => {
   const loadCell = pick(cells, which);
   if (loadCell === undefined) return undefined;
   const certificate = {
@@ -66,11 +100,35 @@ const fileCertificate: EntryOf = ({ at, text, which, numbers }, { cells }) => {
     expandedUncertaintyPercent: numbers[0] ?? 0.1,
     coverageFactor: 2,
   };
-  return { at, actor: text, kind: 'certificate-filed/1', subject: loadCell, body: { certificate } };
+  certificates.push({ loadCell, number: text });
+  return which % 2 === 0
+    ? { at, actor: text, kind: 'certificate-filed/1', subject: loadCell, body: { certificate } }
+    : { at, actor: text, kind: 'certificate-filed/2', subject: loadCell, body: { certificate } };
+};
+
+/** The one filed last, so that of several of one number the right one is meant. */
+const withdrawCertificate: EntryOf = ({ at, text, which }, { certificates }) => {
+  const found = certificates.pop();
+  if (found === undefined) return undefined;
+  const { loadCell, number } = found;
+  const body = { number, reason: text, ...(which % 2 === 0 ? { lastGood: '2025-06-30' } : {}) };
+  return { at, actor: text, kind: 'certificate-withdrawn/1', subject: loadCell, body };
+};
+
+const fileLaboratory: EntryOf = ({ at, text }) => {
+  return { at, actor: text, kind: 'laboratory-filed/1', subject: text, body: { laboratory: { name: text } } };
+};
+
+const fileStandard: EntryOf = ({ at, text }, { seq, standards }) => {
+  const number = `standard ${seq} ${text}`;
+  standards.push(number);
+  const days = { calibratedOn: '2025-02-03', validUntil: '2027-02-03' };
+  const standard = { number, instrument: text, heldBy: text, issuedBy: text, ...days };
+  return { at, actor: text, kind: 'standard-filed/1', subject: number, body: { standard } };
 };
 
 const formPair: EntryOf = ({ at, text }, things) => {
-  const tag = `pair ${things.count} ${text}`;
+  const tag = `pair ${things.seq} ${text}`;
   things.pairs.push(tag);
   const pair = { tag, jack: text, gauge: text, formedOn: '2026-01-05' };
   return { at, actor: text, kind: 'pair-formed/1', subject: tag, body: { pair } };
@@ -79,7 +137,7 @@ const formPair: EntryOf = ({ at, text }, things) => {
 const recordRun: EntryOf = ({ at, text, which, numbers }, things) => {
   const pair = pick(things.pairs, which);
   if (pair === undefined) return undefined;
-  const number = `calibration ${things.count} ${text}`;
+  const number = `calibration ${things.seq} ${text}`;
   const points = numbers.map((force) => ({ direction: 'up', force, reading: force / 3 }) as const);
   const sheet: RunSheet = { units: { force: 'kip', reading: 'psi' }, cycles: [{ points }], note: text };
   things.submitted.push({ number, enteredBy: text });
@@ -91,11 +149,62 @@ const decide: EntryOf = ({ at, text, which }, things) => {
   const found = things.submitted.shift();
   if (found === undefined) return undefined;
   const { number, enteredBy } = found;
-  if (which % 2 === 0) {
+  const approver = things.quality.find((each) => each !== enteredBy);
+  if (which % 4 === 0 || approver === undefined) {
     return { at, actor: text, kind: 'calibration-rejected/1', subject: number, body: { reason: text } };
   }
   const body = { reviewed: 'a'.repeat(64), ...(which % 3 === 0 ? { note: text } : {}) };
-  return { at, actor: `not ${enteredBy}`, kind: 'calibration-approved/1', subject: number, body };
+  things.approved.push(number);
+  return { at, actor: approver, kind: 'calibration-approved/1', subject: number, body };
+};
+
+const clearDoubt: EntryOf = ({ at, text, which }, { approved }) => {
+  const number = pick(approved, which);
+  const body = { doubt: text, reason: text };
+  return number === undefined ? undefined : { at, actor: text, kind: 'doubt-cleared/1', subject: number, body };
+};
+
+const withdrawCalibration: EntryOf = ({ at, text }, { approved }) => {
+  const subject = approved.pop();
+  return subject === undefined
+    ? undefined
+    : { at, actor: text, kind: 'calibration-withdrawn/1', subject, body: { reason: text } };
+};
+
+const reportEvent: EntryOf = ({ at, text, which }, { pairs, events, seq }) => {
+  const pair = pick(pairs, which);
+  if (pair === undefined) return undefined;
+  events.push({ pair, seq });
+  const event = { what: pairEventKinds[which % pairEventKinds.length] ?? 'dropped', on: '2026-02-03', note: text };
+  return { at, actor: text, kind: 'event-reported/1', subject: pair, body: { event } };
+};
+
+const settleEvent: EntryOf = ({ at, text }, { events }) => {
+  const found = events.pop();
+  if (found === undefined) return undefined;
+  return { at, actor: text, kind: 'event-settled/1', subject: found.pair, body: { event: found.seq, reason: text } };
+};
+
+const withdrawStandard: EntryOf = ({ at, text }, { standards }) => {
+  const subject = standards.pop();
+  return subject === undefined
+    ? undefined
+    : { at, actor: text, kind: 'standard-withdrawn/1', subject, body: { reason: text } };
+};
+
+const setClockRight: EntryOf = ({ at, text }) => {
+  return { at, actor: text, kind: 'clock-set-right/1', subject: 'plant', body: { ahead: at, reason: text } };
+};
+
+const noteBackup: EntryOf = ({ at, text, which }, { seq }) => {
+  const head = { seq: seq - 1, hash: 'c'.repeat(64) };
+  return {
+    at,
+    actor: text,
+    kind: 'backup-made/1',
+    subject: text,
+    body: { head, bytes: which, sha256: 'd'.repeat(64) },
+  };
 };
 
 const placeHold: EntryOf = ({ at, text, which }, { pairs }) => {
@@ -130,18 +239,38 @@ const releaseReading: EntryOf = ({ at, text, which, numbers }, { pairs }) => {
   return { at, actor: text, kind: 'reading-released/1', subject: pair, body };
 };
 
-const setRules: EntryOf = ({ at, text }) => {
+const setRules: EntryOf = ({ at, text, which }) => {
   const profile = { ...twelveMonthsTwoPercent, name: text };
-  return { at, actor: text, kind: 'rules-set/1', subject: text, body: { profile, reason: text } };
+  const body = { profile, reason: text };
+  return {
+    at,
+    actor: text,
+    kind: pick(['rules-set/1', 'rules-set/2', 'rules-set/3'], which) ?? 'rules-set/1',
+    subject: text,
+    body,
+  };
 };
 
 const choices: readonly EntryOf[] = [
   addPerson,
+  admitDevice,
+  barDevice,
   registerCell,
+  amendCell,
   fileCertificate,
+  withdrawCertificate,
+  fileLaboratory,
+  fileStandard,
+  withdrawStandard,
+  setClockRight,
   formPair,
   recordRun,
   decide,
+  clearDoubt,
+  withdrawCalibration,
+  reportEvent,
+  settleEvent,
+  noteBackup,
   placeHold,
   liftHold,
   partPair,
@@ -155,11 +284,23 @@ export function ledgerHistory(maxSteps: number): fc.Arbitrary<readonly NewEntry[
     const { at, text } = opening;
     const body = { name: text, timeZone: 'America/Denver', sample: false };
     const entries: NewEntry[] = [{ at, actor: text, kind: 'plant-opened/1', subject: 'plant', body }];
-    const things: Things = { cells: [], pairs: [], submitted: [], count: 0 };
+    const things: Things = {
+      quality: [],
+      cells: [],
+      pairs: [],
+      devices: [],
+      holding: new Map(),
+      certificates: [],
+      standards: [],
+      events: [],
+      approved: [],
+      submitted: [],
+      seq: 1,
+    };
     for (const next of steps) {
-      things.count += 1;
+      things.seq += 1;
       const entryOf = choices[next.choice % choices.length] ?? addPerson;
-      entries.push(entryOf(next, things) ?? addPerson(next, things) ?? entries[0]!);
+      entries.push(entryOf(next, things) ?? addPerson(next, things)!);
     }
     return entries;
   });

@@ -176,7 +176,10 @@ describe('a look-up', () => {
         const exact = convert(pressure, reading, curve.units.reading);
         // Nearer to an end of the range than a step the reading is rounded inwards, by up to a whole step.
         const isInside = exact - curve.readingRange.low > step && curve.readingRange.high - exact > step;
-        if (roundingError === null || readingToSet === null) return expect(isInside).toBe(false);
+        if (roundingError === null || readingToSet === null) {
+          expect(isInside).toBe(false);
+          return;
+        }
         const steepest = steepestForcePerReading(curve);
         const bound = convert(force, { value: (isInside ? 0.5 : 1) * step * steepest, unit: curve.units.force }, unit);
         expect(Math.abs(roundingError.value)).toBeLessThanOrEqual(bound * (1 + 1e-9));

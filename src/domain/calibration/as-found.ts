@@ -16,7 +16,7 @@ import { fittedPoints, type RunSheet, type RunSheetPoint } from './run-sheet.ts'
 export interface AsFoundResult {
   /** As the accuracy rule judges a calibration; `not-judged` where no level lies on the curve. */
   readonly verdict: Verdict;
-  /** The error of the level judged worst exceeds the limit, surely or by less than its uncertainty. */
+  /** The error of the level judged worst exceeds the limit, surely or by less than its uncertainty; or none could be judged. */
   readonly isOutside: boolean;
   /** The level with the largest error, in the curve's units; null where none could be judged. */
   readonly worst: {
@@ -64,7 +64,8 @@ export function judgeAsFound(
     null,
   );
   const limitPercent = rules.accuracyPercent.value;
-  const isOutside = worst !== null && Math.abs(worst.accuracyErrorPercent) > limitPercent;
+  // Where every point lies off the curve nobody knows how far the pair was off, which is no better.
+  const isOutside = worst === null ? pointsOffCurve > 0 : Math.abs(worst.accuracyErrorPercent) > limitPercent;
   return {
     verdict,
     isOutside,
@@ -79,7 +80,10 @@ export function judgeAsFound(
           },
     limitPercent,
     pointsOffCurve,
-    message: worst === null ? 'No rising point lies on the curve in use before.' : write(worst, before, limitPercent),
+    message:
+      worst === null
+        ? 'No rising point lies on the curve in use before, so how far it was off is not known.'
+        : write(worst, before, limitPercent),
   };
 }
 

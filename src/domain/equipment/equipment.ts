@@ -7,7 +7,7 @@ import type { ForceUnit } from '../units/force.ts';
 import type { LengthUnit } from '../units/length.ts';
 import type { PressureUnit } from '../units/pressure.ts';
 import type { Quantity } from '../units/quantity.ts';
-import type { AttachedFile } from './traceability.ts';
+import type { AttachedFile, Withdrawn } from './traceability.ts';
 
 export interface Jack {
   readonly kind: 'jack';
@@ -81,11 +81,15 @@ export interface Certificate {
   /** How the cell was found before it was adjusted: its largest error and the limit it was held against, in % of force. */
   readonly asFound?: { readonly errorPercent: number; readonly limitPercent: number };
   /** The certificate is not relied on any more; up to `lastGood`, where it is known, it still is. */
-  readonly withdrawn?: { readonly reason: string; readonly lastGood?: PlantDay };
+  readonly withdrawn?: Withdrawn;
 }
 
 /** Answers whether a certificate covers a day, both ends included; one that was withdrawn covers days up to its last good one. */
 export function isCertificateValid({ calibratedOn, validUntil, withdrawn }: Certificate, day: PlantDay): boolean {
-  const lastGood = withdrawn === undefined ? validUntil : withdrawn.lastGood;
-  return calibratedOn <= day && day <= validUntil && lastGood !== undefined && day <= lastGood;
+  return calibratedOn <= day && day <= validUntil && isGoodOn(withdrawn, day);
+}
+
+/** Answers whether a certificate can be relied on for a day, whatever it covers: it was not withdrawn, or later than that day. */
+export function isGoodOn(withdrawn: Withdrawn | undefined, day: PlantDay): boolean {
+  return withdrawn === undefined || (withdrawn.lastGood !== undefined && day <= withdrawn.lastGood);
 }

@@ -31,15 +31,9 @@ export function effectOfEvent(what: PairEventKind, rules: RuleProfile): EventEff
 
 export interface EventOfPair extends PairEvent {
   readonly seq: number;
-  /** UTC instant it was reported. */
-  readonly reportedAt: string;
+  /** By the rules in force when it was reported. */
+  readonly effect: EventEffect;
   readonly settled?: { readonly reason: string } | undefined;
-}
-
-/** The calibration in force: its day, and the instant its run sheet was entered. */
-export interface CalibratedAt {
-  readonly calibratedOn: PlantDay;
-  readonly enteredAt: string;
 }
 
 export interface ActingEvent {
@@ -52,27 +46,22 @@ export interface ActingEvent {
 
 /**
  * Answers which events of a pair still do something on a day: those not settled, not of a later day and not older than the
- * calibration in force. Of an event on the calibration day itself counts which was entered first. Gravest first.
- * Source: the profile's limits `event...`; the order on one day is a house rule.
+ * calibration in force. Which came first on the calibration day itself nobody wrote down, so such an event acts until it is
+ * settled. Gravest first. Source: the profile's limits `event...`; the order on one day is a house rule.
  */
 export function actingEvents(
   events: readonly EventOfPair[],
-  current: CalibratedAt | null,
+  current: { readonly calibratedOn: PlantDay } | null,
   on: PlantDay,
-  rules: RuleProfile,
 ): readonly ActingEvent[] {
   return events
     .flatMap((event): readonly ActingEvent[] => {
-      const effect = effectOfEvent(event.what, rules);
+      const { effect } = event;
       if (effect === 'none' || event.settled !== undefined || event.on > on) return [];
-      if (current !== null && isBefore(event, current)) return [];
+      if (current !== null && event.on < current.calibratedOn) return [];
       return [{ seq: event.seq, what: event.what, effect, because: writeEvent(event, effect) }];
     })
     .sort((a, b) => eventEffects.indexOf(b.effect) - eventEffects.indexOf(a.effect) || a.seq - b.seq);
-}
-
-function isBefore(event: EventOfPair, { calibratedOn, enteredAt }: CalibratedAt): boolean {
-  return event.on === calibratedOn ? event.reportedAt < enteredAt : event.on < calibratedOn;
 }
 
 const sentences: Readonly<Record<PairEventKind, string>> = {

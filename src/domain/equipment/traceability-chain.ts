@@ -2,7 +2,7 @@
 // What each link is is in traceability.ts and equipment.ts.
 
 import type { PlantDay } from '../dates/plant-day.ts';
-import { type Certificate, isCertificateValid } from './equipment.ts';
+import { type Certificate, isCertificateValid, isGoodOn } from './equipment.ts';
 import type { AttachedFile, Laboratory, StandardCertificate } from './traceability.ts';
 
 export interface ChainLink {
@@ -75,7 +75,12 @@ export function traceabilityChain(certificate: Certificate, day: PlantDay, filed
     const link = linkOfStandard(standard, below.calibratedOn, filed);
     links.push(link);
     if (!link.isValid) {
-      gaps.push(`Certificate ${next} did not cover ${below.calibratedOn}, when ${below.certificate} was made.`);
+      const { withdrawn } = standard;
+      gaps.push(
+        withdrawn === undefined
+          ? `Certificate ${next} did not cover ${below.calibratedOn}, when ${below.certificate} was made.`
+          : `Certificate ${next}, which ${below.certificate} rests on, was withdrawn: ${withdrawn.reason}`,
+      );
     }
     below = link;
     next = standard.restsOn;
@@ -87,6 +92,27 @@ export function traceabilityChain(certificate: Certificate, day: PlantDay, filed
   }
   const last = links.at(-1);
   return { links, gaps, endsAt: last === undefined || links.length === 1 ? certificate.traceableTo : last.issuedBy };
+}
+
+/**
+ * Answers the standards behind a certificate, from the one it rests on upwards, each with the day the link below it was
+ * made. Range: as far as they are filed; a chain that leads back to itself ends there.
+ */
+export function standardsBehind(
+  { restsOn, calibratedOn }: Pick<Certificate, 'restsOn' | 'calibratedOn'>,
+  standards: ReadonlyMap<string, StandardCertificate>,
+): readonly { readonly standard: StandardCertificate; readonly neededOn: PlantDay }[] {
+  const behind: { readonly standard: StandardCertificate; readonly neededOn: PlantDay }[] = [];
+  let next = restsOn;
+  let neededOn = calibratedOn;
+  while (next !== undefined) {
+    const standard = standards.get(next);
+    if (standard === undefined || behind.some((each) => each.standard === standard)) break;
+    behind.push({ standard, neededOn });
+    neededOn = standard.calibratedOn;
+    next = standard.restsOn;
+  }
+  return behind;
 }
 
 function linkOfCell(certificate: Certificate, day: PlantDay, filed: Filed): ChainLink {
@@ -108,7 +134,7 @@ function linkOfCell(certificate: Certificate, day: PlantDay, filed: Filed): Chai
 }
 
 function linkOfStandard(standard: StandardCertificate, neededOn: PlantDay, filed: Filed): ChainLink {
-  const { number, instrument, issuedBy, calibratedOn, validUntil, files = [] } = standard;
+  const { number, instrument, issuedBy, calibratedOn, validUntil, withdrawn, files = [] } = standard;
   return {
     of: 'standard',
     certificate: number,
@@ -119,7 +145,7 @@ function linkOfStandard(standard: StandardCertificate, neededOn: PlantDay, filed
     expandedUncertaintyPercent: standard.expandedUncertaintyPercent ?? null,
     coverageFactor: standard.coverageFactor ?? null,
     neededOn,
-    isValid: calibratedOn <= neededOn && neededOn <= validUntil,
+    isValid: calibratedOn <= neededOn && neededOn <= validUntil && isGoodOn(withdrawn, neededOn),
     accreditation: accreditationOf(filed.laboratories.get(issuedBy), calibratedOn),
     files,
   };

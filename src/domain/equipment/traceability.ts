@@ -3,6 +3,12 @@
 
 import type { PlantDay } from '../dates/plant-day.ts';
 
+/** Why a certificate cannot be relied on, and the last day it could; none where that is not known. */
+export interface Withdrawn {
+  readonly reason: string;
+  readonly lastGood?: PlantDay;
+}
+
 /** The kinds of file that are kept with an entry. */
 export const attachedFileTypes = ['application/pdf', 'image/png', 'image/jpeg'] as const;
 export type AttachedFileType = (typeof attachedFileTypes)[number];
@@ -43,4 +49,5 @@ export interface StandardCertificate {
   readonly coverageFactor?: number;
   readonly restsOn?: string;
   readonly files?: readonly AttachedFile[];
+  readonly withdrawn?: Withdrawn;
 }

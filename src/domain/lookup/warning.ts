@@ -25,6 +25,7 @@ export const warningMeanings = {
   'not-a-stressing-curve': ['stop', 'A machine pushed the jack in the calibration; friction then acts the other way.'],
   'of-another-day': ['caution', 'The answer is as of another day than today.'],
   'event-reported': ['caution', 'Something happened to the pair since its calibration.'],
+  'part-corrected': ['caution', 'A part was corrected in the register after the calibration was approved.'],
   drifting: ['caution', 'The last two calibrations differ by more than the limit.'],
   'outside-dial-window': ['caution', 'The reading lies outside the part of the dial to work in.'],
   'graduation-too-coarse': ['caution', 'The smallest step that can be read is too large a part of the reading.'],

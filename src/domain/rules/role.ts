@@ -28,6 +28,7 @@ const table = {
   'place-hold': rule('too', 'crew', 'technician', 'quality', 'administrator'),
   'lift-hold': rule('too', 'quality'),
   'set-rules': rule('too', 'quality', 'administrator'),
+  'set-clock-right': rule('too', 'quality', 'administrator'),
   'add-person': rule('never', 'administrator'),
   'change-person': rule('never', 'administrator'),
   'bar-person': rule('never', 'administrator'),

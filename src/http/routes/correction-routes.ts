@@ -19,6 +19,7 @@ import {
   reasonBody,
 } from '../../contract/equipment.ts';
 import { problemAnswer } from '../../contract/problem.ts';
+import { standardAnswer } from '../../contract/traceability.ts';
 import { type Outcome, succeed } from '../../domain/problem.ts';
 import { amendCertificate, withdrawCertificate } from '../../service/amend-certificate.ts';
 import { amendEquipment } from '../../service/amend-equipment.ts';
@@ -27,6 +28,7 @@ import type { Plant, Retry } from '../../service/plant.ts';
 import { retireEquipment } from '../../service/retire-equipment.ts';
 import { showCalibration } from '../../service/show-calibration.ts';
 import { withdrawCalibration } from '../../service/withdraw-calibration.ts';
+import { withdrawStandard } from '../../service/withdraw-standard.ts';
 import type { App } from '../app.ts';
 import { requirePerson, retryOf } from '../current-person.ts';
 import { sendOutcome, sendProblem } from '../errors.ts';
@@ -112,6 +114,23 @@ export function correctionRoutes(app: App, plant: Plant): void {
       if (!by.ok) return sendProblem(reply, by.problem);
       const { tag, number } = request.params;
       return sendOutcome(reply, await withdrawCertificate(plant, tag, number, request.body, by.value));
+    },
+  );
+
+  app.post(
+    '/api/standards/:number/withdrawal',
+    {
+      schema: {
+        summary: 'Withdraw the certificate of a standard, from its last good day on or altogether',
+        params: numberParams,
+        body: certificateWithdrawalBody,
+        response: { 200: standardAnswer, ...failures },
+      },
+    },
+    async (request, reply) => {
+      const by = await byOf(request);
+      if (!by.ok) return sendProblem(reply, by.problem);
+      return sendOutcome(reply, await withdrawStandard(plant, request.params.number, request.body, by.value));
     },
   );
 

@@ -86,6 +86,7 @@ describe('replay', () => {
       sheet: runSheet(),
       degree: 'auto',
       runHash: entries.at(-1)?.hash,
+      enteredIn: entries.length,
       enteredBy: 'tess',
       enteredAt: instant(11),
       status: 'submitted',

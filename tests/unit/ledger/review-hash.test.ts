@@ -11,13 +11,14 @@ const reviewed: ReviewedCalibration = {
   rulesHash: null,
   rules: twelveMonthsTwoPercent,
   certificate: null,
+  parts: { jack: 5, gauge: 6, loadCell: 7 },
 };
 
 describe('reviewHash', () => {
   it('is the SHA-256 of the canonical text of what was reviewed', () => {
     const rules = { intervalMonths: { value: 12, source: 's', provenance: 'house' } };
     const small = { ...reviewed, rules: rules as unknown as ReviewedCalibration['rules'] };
-    const text = `{"certificate":null,"coefficients":[12.25,161.3],"degree":1,"response":"reading","reviewed":"calibration/1","rules":{"intervalMonths":{"provenance":"house","source":"s","value":12}},"rulesHash":null,"runHash":"${'a'.repeat(64)}"}`;
+    const text = `{"certificate":null,"coefficients":[12.25,161.3],"degree":1,"parts":{"gauge":6,"jack":5,"loadCell":7},"response":"reading","reviewed":"calibration/2","rules":{"intervalMonths":{"provenance":"house","source":"s","value":12}},"rulesHash":null,"runHash":"${'a'.repeat(64)}"}`;
     expect(reviewHash(small, sha256)).toBe(sha256(Buffer.from(text, 'utf8')));
   });
 
@@ -41,6 +42,7 @@ describe('reviewHash', () => {
         },
       },
     ],
+    ['part', { parts: { jack: 5, gauge: 9, loadCell: 7 } }],
     ['rules entry', { rulesHash: 'c'.repeat(64) }],
     [
       'limit',

@@ -3,6 +3,7 @@ import type { Certificate } from '../../../src/domain/equipment/equipment.ts';
 import { twelveMonthsTwoPercent } from '../../../src/domain/rules/twelve-months-two-percent.ts';
 import type { EntryBodies, NewEntry } from '../../../src/ledger/entry.ts';
 import { genesisHash, sealRow } from '../../../src/ledger/hash-chain.ts';
+import { standingPart } from '../../../src/ledger/plant-state.ts';
 import { replay } from '../../../src/ledger/replay.ts';
 import { type ReviewedCalibration, reviewHash } from '../../../src/ledger/review-hash.ts';
 import { entryOfRow, type StoredRow } from '../../../src/ledger/stored-row.ts';
@@ -44,10 +45,12 @@ function approved(
   const held = state.certificates.get('LC-1')?.at(-1) ?? null;
   const { rulesHash } = state;
   const shipped = rulesHash === null ? { rules: state.rules } : {};
-  const signed = { certificate: held, rulesHash, ...shipped, ...otherwise.body };
-  const { certificate: named, rules: written = state.rules } = signed;
+  const entryOf = (tag: string): number => state.standing.get(standingPart(tag)) ?? 0;
+  const standing = { jack: entryOf('J-01'), gauge: entryOf('G-01'), loadCell: entryOf('LC-1') };
+  const signed = { certificate: held, parts: standing, rulesHash, ...shipped, ...otherwise.body };
+  const { certificate: named, parts, rules: written = state.rules } = signed;
   const review = { runHash, ...curve, ...otherwise.body?.curve, rulesHash: signed.rulesHash, rules: written };
-  const reviewed = reviewHash({ ...review, certificate: named, ...otherwise.signed }, sha256);
+  const reviewed = reviewHash({ ...review, certificate: named, parts, ...otherwise.signed }, sha256);
   const body: Approval = { reviewed, curve, ...signed };
   const actor = otherwise.actor ?? 'quinn';
   return sealed([{ at: instant(12), actor, kind: 'calibration-approved/2', subject: 'CAL-1', body }], rows);
@@ -116,6 +119,19 @@ describe('an approval that verifies', () => {
   });
 });
 
+const gaugeCorrected = entry('equipment-amended/1', 'G-01', {
+  equipment: {
+    kind: 'gauge',
+    tag: 'G-01',
+    serial: 'corrected',
+    display: 'dial',
+    fullScale: { value: 10_000, unit: 'psi' },
+    graduation: { value: 100, unit: 'psi' },
+  },
+  corrects: 6,
+  reason: 'Misread.',
+});
+
 describe('an approval is named as the first bad entry', () => {
   const otherSheet = runRecorded(11, 'CAL-1', 'tess', 'P-01', { ...runSheet(), note: 'written anew' });
 
@@ -172,6 +188,23 @@ describe('an approval is named as the first bad entry', () => {
       'on a certificate that no entry before it holds',
     ],
     [
+      'that signs another part than it names',
+      approved(recorded, { signed: { parts: { jack: 5, gauge: 6, loadCell: 6 } } }),
+      'what it signs is not',
+    ],
+    [
+      'on a gauge as it was before it was corrected',
+      approved(sealed([gaugeCorrected], recorded), { body: { parts: { jack: 5, gauge: 6, loadCell: 7 } } }),
+      'for other parts than those the ledger holds',
+    ],
+    ['by a technician', approved(recorded, { actor: 'ada' }), 'quality does'],
+    ['by somebody the ledger does not name', approved(recorded, { actor: 'nemo' }), 'quality does'],
+    [
+      'by somebody who was barred',
+      approved(sealed([entry('person-barred/1', 'quinn', { reason: 'left' })], recorded)),
+      'quality does',
+    ],
+    [
       'by rules that were in force before',
       approved(sealed([rulesSet('Others now.')], recorded), { body: { rulesHash: recorded[9]?.hash ?? '' } }),
       'by other rules than those in force',
@@ -195,15 +228,23 @@ describe('an approval is named as the first bad entry', () => {
   });
 
   it('when nobody recorded what it approves', async () => {
-    const body = { reviewed: 'a'.repeat(64), curve, certificate: null, rulesHash: null, rules: twelveMonthsTwoPercent };
-    const rows = sealed([...before, entry('calibration-approved/2', 'CAL-9', body)]);
+    const parts = { jack: 5, gauge: 6, loadCell: 7 };
+    const body = {
+      reviewed: 'a'.repeat(64),
+      curve,
+      certificate: null,
+      parts,
+      rulesHash: null,
+      rules: twelveMonthsTwoPercent,
+    };
+    const rows = sealed([...before, { ...entry('calibration-approved/2', 'CAL-9', body), actor: 'quinn' }]);
     expect(await verifies(rows)).toMatchObject(brokenAt(10, 'which no entry before it recorded'));
   });
 
   it('when its body is nothing an approval can hold', async () => {
     const nothing = null as unknown as Approval;
-    const rows = sealed([entry('calibration-approved/2', 'CAL-1', nothing)], recorded);
-    expect(await verifies(rows)).toMatchObject(brokenAt(12, 'by other rules'));
+    const rows = sealed([{ ...entry('calibration-approved/2', 'CAL-1', nothing), actor: 'quinn' }], recorded);
+    expect(await verifies(rows)).toMatchObject(brokenAt(12, 'for other parts'));
   });
 
   it('when its approver entered the run at the command line', async () => {

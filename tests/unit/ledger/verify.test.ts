@@ -4,7 +4,14 @@ import { genesisHash, sealRow } from '../../../src/ledger/hash-chain.ts';
 import type { StoredRow } from '../../../src/ledger/stored-row.ts';
 import { verifyLedger } from '../../../src/ledger/verify.ts';
 import { sha256 } from '../../../src/storage/sha256.ts';
-import { approval, holdPlaced, instant, plantWithEveryKind, runRecorded } from '../../storage/plant-entries.ts';
+import {
+  approval,
+  holdPlaced,
+  instant,
+  plantBeforeCalibration,
+  plantWithEveryKind,
+  runRecorded,
+} from '../../storage/plant-entries.ts';
 
 function rowsOf(newEntries: readonly NewEntry[]): readonly StoredRow[] {
   const rows: StoredRow[] = [];
@@ -25,6 +32,7 @@ function resealed(rows: readonly StoredRow[], change: (row: StoredRow) => Partia
   return again;
 }
 
+const before = plantBeforeCalibration();
 const rows = rowsOf(plantWithEveryKind());
 
 const brokenAt = (seq: number, why: string) => ({
@@ -93,12 +101,14 @@ describe('verifyLedger', () => {
   });
 
   it('finds an approval by the person who entered the run', async () => {
-    const own = rowsOf([runRecorded(0, 'CAL-1'), runRecorded(1, 'CAL-2', 'quinn'), approval(2, 'CAL-2', 'quinn')]);
-    expect(await verifyLedger(own, sha256)).toMatchObject(brokenAt(3, '"quinn" approves calibration "CAL-2"'));
+    const runs = [runRecorded(10, 'CAL-1'), runRecorded(11, 'CAL-2', 'quinn')];
+    const own = rowsOf([...before, ...runs, approval(12, 'CAL-2', 'quinn')]);
+    expect(await verifyLedger(own, sha256)).toMatchObject(brokenAt(12, '"quinn" approves calibration "CAL-2"'));
   });
 
   it('passes an approval by a person who entered another run', async () => {
-    const fair = rowsOf([runRecorded(0, 'CAL-1'), runRecorded(1, 'CAL-2', 'quinn'), approval(2, 'CAL-1', 'quinn')]);
+    const runs = [runRecorded(10, 'CAL-1'), runRecorded(11, 'CAL-2', 'quinn')];
+    const fair = rowsOf([...before, ...runs, approval(12, 'CAL-1', 'quinn')]);
     expect(await verifyLedger(fair, sha256)).toMatchObject({ ok: true });
   });
 

@@ -172,7 +172,16 @@ export function StandardTable({ register }: PartTableProps) {
     <ScrollTable title={text.standardsTitle} columns={columns} numbersFrom={columns.length}>
       {register.standards.map((standard) => (
         <tr key={standard.number}>
-          <th scope="row">{standard.number}</th>
+          <th scope="row">
+            {standard.withdrawn === undefined ? (
+              standard.number
+            ) : (
+              <>
+                <del>{standard.number}</del>
+                <div>{text.withdrawnBecause(standard.withdrawn.reason)}</div>
+              </>
+            )}
+          </th>
           <td>{standard.instrument}</td>
           <td>{standard.heldBy}</td>
           <td>{standard.issuedBy}</td>

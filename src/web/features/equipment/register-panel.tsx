@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import type { EquipmentAnswer } from '../../../contract/equipment.ts';
-import { mayDo } from '../../../domain/rules/role.ts';
+import { mayDo, type Role } from '../../../domain/rules/role.ts';
 import { useAsOfDay } from '../../app/as-of-day.ts';
 import { useSession } from '../../app/queries/use-session.ts';
 import { signInAddress } from '../../app/sign-in-address.ts';
@@ -28,8 +28,14 @@ const kindTexts: Readonly<Record<RegistrationKind, string>> = {
   certificate: words.equipment.fileCertificate,
   laboratory: words.traceability.fileLaboratory,
   standard: words.traceability.fileStandard,
+  'standard-withdrawal': words.traceability.withdrawStandard,
   pair: words.equipment.formPair,
 };
+
+/** Withdrawing is for quality; the rest for all who register. */
+function mayOpen(kind: RegistrationKind, role: Role): boolean {
+  return kind !== 'standard-withdrawal' || mayDo(role, 'withdraw-certificate');
+}
 
 export function RegisterPanel({ register }: { readonly register: EquipmentAnswer }) {
   const { equipment } = words;
@@ -61,18 +67,20 @@ export function RegisterPanel({ register }: { readonly register: EquipmentAnswer
   return (
     <section className={styles.panel} aria-label={equipment.registerTitle}>
       <div className={styles.kinds}>
-        {registrationKinds.map((kind) => (
-          <Button
-            key={kind}
-            aria-expanded={open === kind}
-            onClick={() => {
-              setTold('');
-              show({ kind: open === kind ? null : kind, cell: '' });
-            }}
-          >
-            {kindTexts[kind]}
-          </Button>
-        ))}
+        {registrationKinds
+          .filter((kind) => mayOpen(kind, person.role))
+          .map((kind) => (
+            <Button
+              key={kind}
+              aria-expanded={open === kind}
+              onClick={() => {
+                setTold('');
+                show({ kind: open === kind ? null : kind, cell: '' });
+              }}
+            >
+              {kindTexts[kind]}
+            </Button>
+          ))}
       </div>
       <p className={styles.told} role="status">
         {told}

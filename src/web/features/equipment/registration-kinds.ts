@@ -14,6 +14,7 @@ import {
   lengthCheck,
   numberCheck,
   quantityCheck,
+  reasonCheck,
   tagCheck,
   wholeCheck,
 } from './field-checks.ts';
@@ -26,6 +27,7 @@ export const registrationKinds = [
   'certificate',
   'laboratory',
   'standard',
+  'standard-withdrawal',
   'pair',
 ] as const;
 export type RegistrationKind = (typeof registrationKinds)[number];
@@ -152,6 +154,8 @@ export function registrationOf(kind: RegistrationKind, register: EquipmentAnswer
       return laboratoryRegistration();
     case 'standard':
       return standardRegistration(register);
+    case 'standard-withdrawal':
+      return standardWithdrawal(register);
     case 'pair':
       return pairRegistration(register);
   }
@@ -218,6 +222,39 @@ function laboratoryRegistration(): Registration {
     ],
     address: () => '/api/laboratories',
     done: (values) => traceability.laboratoryFiled(values.name ?? ''),
+  };
+}
+
+function standardWithdrawal(register: EquipmentAnswer): Registration {
+  const standing = register.standards.filter(({ withdrawn }) => withdrawn === undefined);
+  return {
+    kind: 'standard-withdrawal',
+    title: traceability.withdrawStandard,
+    lead: traceability.withdrawStandardLead,
+    look: 'grave',
+    send: traceability.withdrawStandard,
+    hindrance: standing.length === 0 ? traceability.noStandardToWithdraw : undefined,
+    fields: [
+      text('number', traceability.standardNumber, {
+        options: [
+          { value: '', text: traceability.chooseStandard },
+          ...standing.map(({ number, instrument }) => ({ value: number, text: `${number}, ${instrument}` })),
+        ],
+        check: lengthCheck(60),
+      }),
+      text('reason', equipment.reason, { hint: words.part.reasonHint, check: reasonCheck }),
+      {
+        name: 'lastGood',
+        label: words.part.lastGood,
+        hint: words.part.lastGoodHint,
+        type: 'day',
+        isOptional: true,
+        check: dayCheck,
+      },
+    ],
+    address: ({ number = '' }) => `/api/standards/${encodeURIComponent(number)}/withdrawal`,
+    notInBody: ['number'],
+    done: ({ number = '' }) => traceability.standardWithdrawn(number),
   };
 }
 

@@ -6,6 +6,8 @@ import type { PairEventKind } from '../../../domain/equipment/pair-event.ts';
 
 const causes: Readonly<Record<DoubtCause, string>> = {
   'certificate-withdrawn': 'Certificate withdrawn',
+  'certificate-not-valid': 'No certificate on the day',
+  'standard-withdrawn': 'Standard withdrawn',
   'cell-as-found': 'Load cell found off',
   'pair-as-found': 'Pair found off',
 };

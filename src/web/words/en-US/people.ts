@@ -19,6 +19,7 @@ const actions: Readonly<Record<Action, string>> = {
   'place-hold': 'put a pair on hold',
   'lift-hold': 'lift a hold',
   'set-rules': 'set the rules',
+  'set-clock-right': 'say that the clock was set right',
   'add-person': 'add people',
   'change-person': 'change people',
   'bar-person': 'bar people',

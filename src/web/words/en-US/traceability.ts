@@ -47,6 +47,14 @@ export const traceability = {
   restsOnHint: 'Of the standard the laboratory measured against, filed first',
   noneAbove: 'None named',
   standardFiled: (number: string) => `Certificate ${number} is filed.`,
+  withdrawStandard: 'Withdraw a standard',
+  withdrawStandardLead:
+    'Calibrations whose certificate rests on it, made after its last good day, come into doubt at once, and their look-ups stop until somebody looks into them.',
+  noStandardToWithdraw: 'No certificate of a standard is filed that could be withdrawn.',
+  chooseStandard: 'Choose the certificate',
+  standardWithdrawn: (number: string) =>
+    `Certificate ${number} is withdrawn. What rests on it is on the page In doubt.`,
+  withdrawnBecause: (reason: string) => `withdrawn: ${reason}`,
   files: 'Attached files',
   filesHint: 'PDF, PNG or JPEG, at most 10 MB each; what is filed stays for good',
   removeFile: (name: string) => `Leave out ${name}`,

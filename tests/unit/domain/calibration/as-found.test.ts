@@ -42,14 +42,14 @@ describe('how a pair was found', () => {
     expect(more.message).toContain('% less force');
   });
 
-  it('says nothing of points off the curve, and judges none where all are', () => {
+  it('says nothing of points off the curve, and is outside where all are: how far it was off is not known', () => {
     const some = judgeAsFound(before, sheetOf([...inside, 50, 60], 0.9), rules);
     expect(some.pointsOffCurve).toBe(6);
     expect(some.worst?.reading).toBeLessThanOrEqual(45 * 145);
     expect(judgeAsFound(before, sheetOf([50, 60]), rules)).toMatchObject({
       verdict: 'not-judged',
       worst: null,
-      isOutside: false,
+      isOutside: true,
       pointsOffCurve: 6,
     });
   });

@@ -75,6 +75,7 @@ const cases: Readonly<Record<WarningCode, readonly [WarningWeight, LookupResult[
     () => ask({ besides: [warn('curve-in-doubt', 'Found 3 % off as it was found.')] }),
   ],
   'event-not-settled': ['stop', 'withheld', () => ask({ besides: [warn('event-not-settled', 'A part was dropped.')] })],
+  'part-corrected': ['caution', 'given', () => ask({ besides: [warn('part-corrected', 'The gauge was corrected.')] })],
   'event-reported': ['caution', 'given', () => ask({ besides: [warn('event-reported', 'The hose was changed.')] })],
   'clock-behind-ledger': [
     'refuse',

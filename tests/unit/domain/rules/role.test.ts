@@ -20,6 +20,7 @@ const cells: Readonly<Record<Action, string>> = {
   'place-hold': /*          */ '+ + + . +',
   'lift-hold': /*           */ '. . + . .',
   'set-rules': /*           */ '. . + . +',
+  'set-clock-right': /*     */ '. . + . +',
   'add-person': /*          */ '. . . . -',
   'change-person': /*       */ '. . . . -',
   'bar-person': /*          */ '. . . . -',
