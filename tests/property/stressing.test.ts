@@ -1,7 +1,11 @@
 // Laws of the pulls of a bed.
 
 import fc from 'fast-check';
+import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
+import { readStressingBody } from '../../src/contract/stressing.ts';
+import { writeStressingCsv } from '../../src/contract/stressing-csv.ts';
+import { preTensionedWindow } from '../../src/domain/rules/elongation-window.ts';
 import { theoreticalElongation } from '../../src/domain/strand/elongation.ts';
 import { findAgreement, judgePulls } from '../../src/domain/stressing/judge-pull.ts';
 import { summariseBed } from '../../src/domain/stressing/summarise-bed.ts';
@@ -9,6 +13,7 @@ import { length } from '../../src/domain/units/length.ts';
 import { convert } from '../../src/domain/units/quantity.ts';
 import { expectDigits } from '../expect-digits.ts';
 import { outcomeValue } from '../outcome-value.ts';
+import { body } from '../unit/contract/stressing-body.ts';
 import { basis, pattern, pullOf } from '../unit/domain/stressing/bed-of-pulls.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -82,6 +87,52 @@ describe('the summary of a bed', () => {
         const after = outcomeValue(judgePulls(pattern, [...entries, again], basis));
         expect(after.slice(0, -1)).toEqual(before);
         expect(summariseBed(pattern, after)).toMatchObject({ pulls: entries.length + 1, repulls: 1 });
+      }),
+    );
+  });
+});
+
+describe('the body of a stressing record', () => {
+  it('is a record or a problem that says where, whatever stands in one of its fields', () => {
+    const field = fc.constantFrom(...Object.keys(body));
+    fc.assert(
+      fc.property(field, fc.anything(), (name, value) => {
+        const read = readStressingBody({ ...body, [name]: value }, preTensionedWindow);
+        if (!read.ok) expect(read.problem.where).toMatch(/^(body|[a-z]\w*)/);
+      }),
+    );
+  });
+
+  it('never becomes a record with a pull out of the window and without a reason', () => {
+    fc.assert(
+      fc.property(between(1, 60), fc.boolean(), (inches, hasReason) => {
+        const [pull] = body.pulls;
+        const pulls = [{ ...pull, elongation: `${inches} in`, ...(hasReason ? { reason: 'slip' } : {}) }];
+        const read = readStressingBody({ ...body, pulls }, preTensionedWindow);
+        if (read.ok) {
+          for (const { outcome, reason } of read.value.pulls)
+            expect(outcome === 'within' || reason === 'slip').toBe(true);
+        } else expect(read.problem.where).toMatch(/^pulls\[0\]\.(reason|elongation)$/);
+      }),
+    );
+  });
+});
+
+describe('a stressing record as CSV', () => {
+  it('has no cell a spreadsheet would run, and loses no text', () => {
+    const record = outcomeValue(readStressingBody(body, preTensionedWindow));
+    const [pull] = record.pulls;
+    if (pull === undefined) throw new Error('The record has no pull.');
+    const text = fc.string({ unit: fc.constantFrom(...'=+-@\t\r\n",;\'# aB1()'), minLength: 1, maxLength: 20 });
+    fc.assert(
+      fc.property(text, (note) => {
+        const csv = writeStressingCsv({ ...record, pulls: [{ ...pull, note }] });
+        const rows = Papa.parse<string[]>(csv, { newline: '\n' }).data;
+        for (const cell of rows.flat()) {
+          if (!/^-?\d/.test(cell)) expect(cell).not.toMatch(/^[=+\-@\t\r]/);
+        }
+        const written = rows.at(-2)?.at(-1);
+        expect([note, `'${note}`]).toContain(written);
       }),
     );
   });
