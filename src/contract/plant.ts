@@ -77,7 +77,10 @@ export const strandListAnswer = z.object({
     z.object({
       designation: z.string(),
       standard: z.string(),
-      breakingLoad: z.object({ lbf: z.number(), kN: z.number() }),
+      breakingLoad: z.object({
+        lbf: z.number().nullable().describe('Null where the standard has no column in inches and pounds'),
+        kN: z.number(),
+      }),
       provenance: z.string(),
     }),
   ),

@@ -24,9 +24,9 @@ export function readPositiveQuantity<U extends string>(
   input: QuantityInput,
   where: string,
 ): Outcome<Quantity<U>> {
-  const read = typeof input === 'string' ? parseQuantity(table, input, where) : readParts(table, input, where);
+  const read = readAnyQuantity(table, input, where);
   if (!read.ok || (read.value.value >= smallest && read.value.value <= largest)) return read;
-  const given = typeof input === 'string' ? input : `${input.value} ${input.unit}`;
+  const given = writeInput(input);
   return fail(
     'number-out-of-range',
     `${where}: a ${table.kind} above zero, of a size that can be, is needed; "${given}" is not.`,
@@ -36,6 +36,33 @@ export function readPositiveQuantity<U extends string>(
       given,
     },
   );
+}
+
+/** Answers the quantity meant, of either sign or zero. Problems: those of the parsers, and `number-out-of-range` for its size. */
+export function readSignedQuantity<U extends string>(
+  table: UnitTable<U>,
+  input: QuantityInput,
+  where: string,
+): Outcome<Quantity<U>> {
+  const read = readAnyQuantity(table, input, where);
+  if (!read.ok || Math.abs(read.value.value) <= largest) return read;
+  const given = writeInput(input);
+  return fail('number-out-of-range', `${where}: a ${table.kind} of a size that can be is needed; "${given}" is not.`, {
+    where,
+    needed: `a ${table.kind} from -${largest} to ${largest}`,
+    given,
+  });
+}
+
+const writeInput = (input: QuantityInput): string =>
+  typeof input === 'string' ? input : `${input.value} ${input.unit}`;
+
+function readAnyQuantity<U extends string>(
+  table: UnitTable<U>,
+  input: QuantityInput,
+  where: string,
+): Outcome<Quantity<U>> {
+  return typeof input === 'string' ? parseQuantity(table, input, where) : readParts(table, input, where);
 }
 
 function readParts<U extends string>(

@@ -217,7 +217,8 @@ export function readMeasured(text: string, where: string): Outcome<number> {
   return number;
 }
 
-const formulaStart = /^[=+\-@\t\r]/;
+/** How a text begins that a spreadsheet would run as a formula. */
+export const formulaStart = /^[=+\-@\t\r]/;
 
 /** One CSV cell; a text that a spreadsheet would run as a formula is made inert with a leading apostrophe. */
 export function csvCell(value: string | number | null): string {

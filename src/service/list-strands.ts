@@ -5,11 +5,11 @@ import { strandTable } from '../domain/strand/strand-table.ts';
 
 export function listStrands(): StrandListAnswer {
   return {
-    strands: strandTable.map(({ designation, standard, breakingLbf, breakingKn, provenance }) => ({
+    strands: strandTable.map(({ designation, standard, inPound, si }) => ({
       designation,
       standard,
-      breakingLoad: { lbf: breakingLbf, kN: breakingKn },
-      provenance,
+      breakingLoad: { lbf: inPound?.breakingLoad.value ?? null, kN: si.breakingLoad.value },
+      provenance: si.breakingLoad.provenance,
     })),
   };
 }

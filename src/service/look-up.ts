@@ -10,8 +10,10 @@ import type { LookupBasis, LookupTarget } from '../domain/lookup/lookup-basis.ts
 import type { LookupResult } from '../domain/lookup/lookup-result.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
-import { columnFor, jackingForce, stressCeiling } from '../domain/strand/jacking-force.ts';
+import { jackingForce } from '../domain/strand/jacking-force.ts';
+import { columnFor } from '../domain/strand/strand-row.ts';
 import { findStrand } from '../domain/strand/strand-table.ts';
+import { stressCeiling } from '../domain/strand/stress-ceiling.ts';
 import { force } from '../domain/units/force.ts';
 import { parseNumber } from '../domain/units/number.ts';
 import { pressure } from '../domain/units/pressure.ts';

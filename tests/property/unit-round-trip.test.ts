@@ -5,6 +5,7 @@ import { describe, it } from 'vitest';
 import { area } from '../../src/domain/units/area.ts';
 import { force } from '../../src/domain/units/force.ts';
 import { length } from '../../src/domain/units/length.ts';
+import { modulus } from '../../src/domain/units/modulus.ts';
 import { pressure } from '../../src/domain/units/pressure.ts';
 import { convert, type UnitTable } from '../../src/domain/units/quantity.ts';
 import { expectDigits } from '../expect-digits.ts';
@@ -24,5 +25,6 @@ describe('a unit round trip', () => {
   it('keeps a force', () => expectRoundTrip(force));
   it('keeps a pressure', () => expectRoundTrip(pressure));
   it('keeps a length', () => expectRoundTrip(length));
+  it('keeps a modulus of elasticity', () => expectRoundTrip(modulus));
   it('keeps an area', () => expectRoundTrip(area));
 });

@@ -5,12 +5,13 @@ import { describe, expect, it } from 'vitest';
 import { area } from '../../src/domain/units/area.ts';
 import { force } from '../../src/domain/units/force.ts';
 import { length } from '../../src/domain/units/length.ts';
+import { modulus } from '../../src/domain/units/modulus.ts';
 import { parseNumber } from '../../src/domain/units/number.ts';
 import { pressure } from '../../src/domain/units/pressure.ts';
 import { convert, parseQuantity, parseUnit, type UnitTable } from '../../src/domain/units/quantity.ts';
 import { expectDigits } from '../expect-digits.ts';
 
-const tables: readonly UnitTable<string>[] = [force, pressure, length, area];
+const tables: readonly UnitTable<string>[] = [force, pressure, length, area, modulus];
 const anyTable = fc.constantFrom(...tables);
 const unitOf = (table: UnitTable<string>) => fc.constantFrom(...Object.keys(table.factors));
 const finite = fc.double({ noNaN: true, noDefaultInfinity: true });

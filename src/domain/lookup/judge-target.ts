@@ -3,9 +3,10 @@
 import type { AcceptanceRule } from '../calibration/acceptance-result.ts';
 import { type Curve, readingForForce } from '../calibration/curve.ts';
 import type { Gauge } from '../equipment/equipment.ts';
-import { type ForceUnit, force } from '../units/force.ts';
+import { exceedsForce } from '../units/exceeds-force.ts';
+import { force } from '../units/force.ts';
 import { pressure } from '../units/pressure.ts';
-import { convert, type Quantity } from '../units/quantity.ts';
+import { convert } from '../units/quantity.ts';
 import { writeQuantity, writeQuantityInFull } from '../units/write-quantity.ts';
 import { gaugeAccuracyAt } from './gauge-accuracy.ts';
 import type { LookupBasis, LookupTarget } from './lookup-basis.ts';
@@ -99,13 +100,13 @@ function warningsOfPair(basis: LookupBasis): readonly Warning[] {
 
 function warningsOfLimits(basis: LookupBasis, target: LookupTarget): readonly Warning[] {
   const warnings: Warning[] = [];
-  if (basis.jack !== null && exceeds(target.force, basis.jack.ratedForce)) {
+  if (basis.jack !== null && exceedsForce(target.force, basis.jack.ratedForce)) {
     const [asked, rated] = [writeQuantityInFull(target.force), writeQuantityInFull(basis.jack.ratedForce)];
     warnings.push(warn('above-jack-rating', `${asked} is above the jack's rating of ${rated}.`));
   }
   if (target.ceiling === null) {
     warnings.push(warn('ceiling-not-checked', 'No strand is named, so its stress ceiling is not checked.'));
-  } else if (exceeds(target.force, target.ceiling)) {
+  } else if (exceedsForce(target.force, target.ceiling)) {
     const [asked, ceiling] = [writeQuantityInFull(target.force), writeQuantityInFull(target.ceiling)];
     warnings.push(warn('above-stress-ceiling', `${asked} is above the stress ceiling of the strand, ${ceiling}.`));
   }
@@ -115,11 +116,6 @@ function warningsOfLimits(basis: LookupBasis, target: LookupTarget): readonly Wa
 /** Three significant digits, for sentences. */
 function percent(share: number): string {
   return `${Number((share * 100).toPrecision(3))} %`;
-}
-
-/** Whether a force is above a limit by more than the last digit of a conversion between units. */
-export function exceeds(asked: Quantity<ForceUnit>, limit: Quantity<ForceUnit>): boolean {
-  return convert(force, asked, 'N') > convert(force, limit, 'N') * (1 + 1e-12);
 }
 
 /** Warnings that depend on where the reading, in the curve's unit, lies on the dial and in the range. */

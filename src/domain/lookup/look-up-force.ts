@@ -1,13 +1,14 @@
 // The force behind a reading: the inverse look-up. The reading for a force is in look-up-reading.ts.
 
 import { forceBehindReading } from '../calibration/curve.ts';
+import { exceedsForce } from '../units/exceeds-force.ts';
 import { type ForceUnit, force } from '../units/force.ts';
 import { type PressureUnit, pressure } from '../units/pressure.ts';
 import { convert, type Quantity } from '../units/quantity.ts';
 import { writeQuantity, writeQuantityInFull } from '../units/write-quantity.ts';
 import { doNotExceedReading } from './do-not-exceed.ts';
 import { gaugeAccuracyAt } from './gauge-accuracy.ts';
-import { exceeds, warningsOfReading, warningsOfStanding } from './judge-target.ts';
+import { warningsOfReading, warningsOfStanding } from './judge-target.ts';
 import { lookUpUncertainty } from './look-up-uncertainty.ts';
 import type { LookupBasis, LookupOptions } from './lookup-basis.ts';
 import { intervalAt, type LookupResult, withoutNumber } from './lookup-result.ts';
@@ -47,7 +48,7 @@ export function lookUpForce(
     value: convert(force, { value: behind.value, unit: curve.units.force }, options.unit),
     unit: options.unit,
   };
-  if (basis.jack !== null && exceeds(found, basis.jack.ratedForce)) {
+  if (basis.jack !== null && exceedsForce(found, basis.jack.ratedForce)) {
     warnings.push(
       warn(
         'above-jack-rating',

@@ -2,6 +2,7 @@
 // Rules differ between agencies and years; the project specification, local code and the licensed engineer decide.
 
 import type { RuleProfile } from './rule-profile.ts';
+import { ceilingsOfAci } from './stress-ceilings.ts';
 
 const swapSource = 'ALDOT-358 (1994) 2.9; UFGS 02490: swapping or repairing a member voids the curve';
 const agencySource = 'named by agencies among what calls for a new calibration';
@@ -62,16 +63,7 @@ export const twelveMonthsTwoPercent: RuleProfile = {
     provenance: 'memory',
     source: 'AASHTO LRFD Construction section 10',
   },
-  ceilingOfBreaking: {
-    value: 0.8,
-    provenance: 'second-hand',
-    source: 'ACI 318 Table 20.3.2.5.1',
-  },
-  ceilingOfYield: {
-    value: 0.94,
-    provenance: 'second-hand',
-    source: 'ACI 318 Table 20.3.2.5.1',
-  },
+  ...ceilingsOfAci,
   preloadFraction: {
     value: 0.2,
     provenance: 'read',

@@ -1,29 +1,21 @@
-// The force one jack pulls: a fraction of the breaking load for each strand it pulls together, and the stress ceiling.
-// Corrections such as live-end seating are not here; elongation is not here.
+// The force one jack pulls: a fraction of the breaking load for each strand it pulls together.
+// Its ceiling is in stress-ceiling.ts; corrections such as live-end seating are in force-correction.ts.
 
-import type { RuleProfile } from '../rules/rule-profile.ts';
-import type { ForceUnit } from '../units/force.ts';
-import type { Quantity } from '../units/quantity.ts';
-import type { StrandRow } from './strand-table.ts';
+import { type ForceUnit, force } from '../units/force.ts';
+import { convert, type Quantity } from '../units/quantity.ts';
+import { figuresOf, type StrandColumn, type StrandRow } from './strand-row.ts';
 
-/** Which column of the standard to take; they are not conversions of each other. */
-export type StrandColumn = 'in-pound' | 'si';
-
-/** The column that goes with a unit: in-pound for lbf, kip and the tons of 2000 and 2240 lb, SI for all others. */
-export function columnFor(unit: ForceUnit): StrandColumn {
-  return unit === 'lbf' || unit === 'kip' || unit === 'short-tonf' || unit === 'long-tonf' ? 'in-pound' : 'si';
-}
-
-/** Answers a fraction of the breaking load, in kip or kN by the column, times the strands pulled together. */
-function fractionOfBreaking(
-  strand: StrandRow,
+/** Answers a part of a load of one strand, in kip or kN by the column, times the strands pulled together. */
+export function partOfLoad(
+  load: Quantity<ForceUnit>,
   column: StrandColumn,
-  fraction: number,
-  strands: number,
+  { fraction, strands }: { readonly fraction: number; readonly strands: number },
 ): Quantity<ForceUnit> {
-  return column === 'in-pound'
-    ? { value: (fraction * strand.breakingLbf * strands) / 1000, unit: 'kip' }
-    : { value: fraction * strand.breakingKn * strands, unit: 'kN' };
+  const value = fraction * load.value * strands;
+  if (column === 'si') return { value: convert(force, { value, unit: load.unit }, 'kN'), unit: 'kN' };
+  // Through newtons a thousand pounds would be a kip only to the last digit but one.
+  if (load.unit === 'lbf') return { value: value / 1000, unit: 'kip' };
+  return { value: convert(force, { value, unit: load.unit }, 'kip'), unit: 'kip' };
 }
 
 /**
@@ -36,21 +28,5 @@ export function jackingForce(
   column: StrandColumn,
   options: { readonly fraction: number; readonly strands: number },
 ): Quantity<ForceUnit> {
-  return fractionOfBreaking(strand, column, options.fraction, options.strands);
-}
-
-/**
- * Answers the largest force at the jack for this strand: the lesser of the profile's fractions of breaking and of
- * yield load. 0.80 of 1/2 in 270 is 33.04 kip. Source: the rule profile's limits `ceilingOfBreaking`, `ceilingOfYield`.
- */
-export function stressCeiling(
-  strand: StrandRow,
-  column: StrandColumn,
-  options: { readonly strands: number; readonly rules: RuleProfile },
-): Quantity<ForceUnit> {
-  const fraction = Math.min(
-    options.rules.ceilingOfBreaking.value,
-    options.rules.ceilingOfYield.value * strand.yieldOfBreaking,
-  );
-  return fractionOfBreaking(strand, column, fraction, options.strands);
+  return partOfLoad(figuresOf(strand, column).breakingLoad, column, options);
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readPositiveQuantity } from '../../../src/contract/quantity.ts';
+import { readPositiveQuantity, readSignedQuantity } from '../../../src/contract/quantity.ts';
 import { force } from '../../../src/domain/units/force.ts';
 
 describe('a quantity above zero, in a body or a file', () => {
@@ -37,6 +37,26 @@ describe('a quantity above zero, in a body or a file', () => {
     expect(readPositiveQuantity(force, input, '--force')).toMatchObject({
       ok: false,
       problem: { code, where: '--force' },
+    });
+  });
+});
+
+describe('a quantity of either sign', () => {
+  it.each([
+    ['-0.4 kip', { value: -0.4, unit: 'kip' }],
+    ['0 kN', { value: 0, unit: 'kN' }],
+    [
+      { value: 0.4, unit: 'kip' },
+      { value: 0.4, unit: 'kip' },
+    ],
+  ])('is read as it was given: %j', (input, value) => {
+    expect(readSignedQuantity(force, input, 'effect')).toEqual({ ok: true, value });
+  });
+
+  it.each(['-1e13 kN', '1e13 kN'])('is refused where its size cannot be: %j', (input) => {
+    expect(readSignedQuantity(force, input, 'effect')).toMatchObject({
+      ok: false,
+      problem: { code: 'number-out-of-range', where: 'effect', given: input },
     });
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { twelveMonthsTwoPercent } from '../../../../src/domain/rules/twelve-months-two-percent.ts';
-import { columnFor, jackingForce, stressCeiling } from '../../../../src/domain/strand/jacking-force.ts';
+import { jackingForce } from '../../../../src/domain/strand/jacking-force.ts';
+import { columnFor } from '../../../../src/domain/strand/strand-row.ts';
 import { findStrand } from '../../../../src/domain/strand/strand-table.ts';
 import { force } from '../../../../src/domain/units/force.ts';
 import { convert } from '../../../../src/domain/units/quantity.ts';
@@ -9,7 +9,6 @@ import { outcomeValue } from '../../../outcome-value.ts';
 
 const half = outcomeValue(findStrand('1/2 in 270'));
 const six = outcomeValue(findStrand('0.6 in 270'));
-const rules = twelveMonthsTwoPercent;
 const roundings = { digits: 15, because: 'exact decimal; two roundings of a double' } as const;
 
 describe('the force one jack pulls', () => {
@@ -37,24 +36,12 @@ describe('the force one jack pulls', () => {
   });
 });
 
-describe('the stress ceiling', () => {
-  it('is 0.80 of the breaking load: 33.04 kip for 1/2 in 270', () => {
-    const ceiling = stressCeiling(half, 'in-pound', { strands: 1, rules });
-    expect(ceiling.unit).toBe('kip');
-    expectDigits(ceiling.value, { certified: '33.04', ...roundings });
-  });
-
-  it('rises with the strands pulled together', () => {
-    expectDigits(stressCeiling(half, 'si', { strands: 4, rules }).value, { certified: '587.84', ...roundings });
-  });
-
-  it('is governed by the yield load where that fraction is the lesser', () => {
-    const strict = { ...rules, ceilingOfYield: { ...rules.ceilingOfYield, value: 0.85 } };
-    expectDigits(stressCeiling(half, 'in-pound', { strands: 1, rules: strict }).value, {
-      certified: '31.5945',
-      digits: 15,
-      because: '0.85 x 0.90 x 41.3 exactly; three roundings of a double',
-    });
+describe('a strand without a column in inches and pounds', () => {
+  it('is pulled to its SI column in kip, converted once', () => {
+    const european = outcomeValue(findStrand('15.2 mm Y1860S7 (prEN 10138-3:2000)'));
+    const pulled = jackingForce(european, 'in-pound', { fraction: 0.75, strands: 1 });
+    expect(pulled.unit).toBe('kip');
+    expectDigits(convert(force, pulled, 'kN'), { certified: '195', ...roundings });
   });
 });
 

@@ -7,7 +7,8 @@ import { orderStrands } from '../../../../src/web/features/set-the-gauge/order-s
 const designations = (strands: Parameters<typeof orderStrands>[0]) => strands.map(({ designation }) => designation);
 
 test('is grade 270 before 250, of each the common sizes first, then as in the table', () => {
-  expect(designations(orderStrands(listStrands().strands))).toEqual([
+  const ofAstm = listStrands().strands.filter(({ standard }) => standard === 'ASTM A416');
+  expect(designations(orderStrands(ofAstm))).toEqual([
     '1/2 in 270',
     '0.6 in 270',
     '3/8 in 270',
@@ -21,6 +22,13 @@ test('is grade 270 before 250, of each the common sizes first, then as in the ta
     '3/8 in 250',
     '7/16 in 250',
   ]);
+});
+
+test('puts the strands of standards in SI alone after those, as in the table', () => {
+  const { strands } = listStrands();
+  const ofOthers = strands.filter(({ standard }) => standard !== 'ASTM A416');
+  expect(ofOthers.length).toBeGreaterThan(0);
+  expect(designations(orderStrands(strands)).slice(-ofOthers.length)).toEqual(designations(ofOthers));
 });
 
 test('puts a strand without a grade in its name last', () => {
