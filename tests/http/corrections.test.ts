@@ -66,6 +66,11 @@ describe('amending a part', () => {
     const last = lines[0];
     expect(last).toMatchObject({ kind: 'equipment-amended/1', subject: 'G-1', actor: 'tess', correctedBy: null });
     expect(lines.find(({ seq }) => seq === corrects)?.correctedBy).toEqual({ seq: last?.seq, reason });
+    const { warnings } = lookupAnswer.parse((await app.inject('/api/pairs/P-1/lookup?force=31%20kip')).json());
+    expect(warnings.find(({ code }) => code === 'part-corrected')).toMatchObject({
+      weight: 'caution',
+      message: `G-1 was corrected in entry ${last?.seq} after C-0001 was approved; quality looks at C-0001 again.`,
+    });
     expect(await held('G-1')).toMatchObject({ entry: last?.seq, retired: null });
     expect(await verifyPlant(work.plant)).toMatchObject({ ok: true });
   });

@@ -6,6 +6,7 @@ import { lookupAnswer } from '../../src/contract/lookup.ts';
 import { problemAnswer } from '../../src/contract/problem.ts';
 import type { App } from '../../src/http/app.ts';
 import { verifyPlant } from '../../src/service/verify-ledger.ts';
+import { outcomeValue } from '../outcome-value.ts';
 import { calibrate, type PlantAtWork, plantAtWork, runSheet } from '../plant-at-work.ts';
 import { signInAs, testApp } from './test-app.ts';
 
@@ -211,6 +212,19 @@ describe('what happens to a pair', () => {
   const report = (what: string, person = 'cal', facts: object = {}) =>
     post(person, '/api/pairs/P-1/events', { what, note: 'fell from the trolley', ...facts });
   const events = async () => (await page()).events;
+
+  it('acts by the rules it was reported under, whatever is made of them afterwards', async () => {
+    await report('dropped');
+    const { rules } = work.plant.state;
+    const profile = { ...rules, eventDropped: { value: 0, provenance: 'plant', source: 'a test' } } as const;
+    const at = work.plant.clock();
+    const set = { at, actor: 'quinn', kind: 'rules-set/3', subject: profile.name, body: { profile, reason } } as const;
+    outcomeValue(await work.plant.append([set], null));
+    expect(await codes()).toContain('event-not-settled');
+    expect(await events()).toMatchObject([{ byRules: 'stop', acting: 'stop' }]);
+    await report('dropped');
+    expect((await events()).map(({ byRules }) => byRules).sort()).toEqual(['none', 'stop']);
+  });
 
   it('stops the reading until quality settles it', async () => {
     const reported = await report('dropped');
