@@ -93,7 +93,7 @@ export async function acceptInvitation(
   if (!refreshed.ok) return refreshed;
   const acceptable = checkNewPassword(password, 'password');
   if (!acceptable.ok) return acceptable;
-  const attempt = throttle.begin({ account: `invitation of ${id}`, address }, plant.clock());
+  const attempt = throttle.begin({ account: null, address }, plant.clock());
   if (!attempt.ok) return attempt;
   const codeHash = hashOfCode(plant, code);
   const hash = await plant.passwords.hash(password);
