@@ -12,6 +12,7 @@ import { daysFromNow, hashOfCode, newOneTimeCode } from './one-time-code.ts';
 import { type Actor, checkRole, performAction } from './perform-action.ts';
 import type { Plant } from './plant.ts';
 import type { Tries } from './sign-in.ts';
+import { passwordOf, secondFactorOf } from './sign-in-throttle.ts';
 
 /** How long an invitation holds, in days. House rule: a week off. */
 const invitationDays = 7;
@@ -112,7 +113,8 @@ export async function acceptInvitation(
   const set = await plant.credentials.change(changes);
   if (!set.ok) return set;
   attempt.value.succeeded();
-  throttle.forget(id);
+  throttle.forget(passwordOf(id));
+  throttle.forget(secondFactorOf(id));
   return succeed(person);
 }
 
