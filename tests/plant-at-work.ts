@@ -31,6 +31,8 @@ export interface PlantAtWork {
   readonly plant: Plant;
   /** Sets the clock to noon UTC of a day. */
   setDay(day: string): void;
+  /** Moves the clock on by so many seconds. */
+  pass(seconds: number): void;
 }
 
 /** Reading = 10 psi + 145 psi per kip, with a small scatter that differs by cycle; 5 to 45 kip in nine levels. */
@@ -83,6 +85,9 @@ export async function emptyPlantAtWork(today = '2026-06-01'): Promise<PlantAtWor
     plant,
     setDay: (day) => {
       instant = `${day}T18:00:00.000Z`;
+    },
+    pass: (seconds) => {
+      instant = new Date(Date.parse(instant) + seconds * 1000).toISOString();
     },
   };
 }

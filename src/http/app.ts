@@ -20,6 +20,7 @@ import type { BackupWatch } from '../service/show-backups.ts';
 import { hashForUnknownNames } from '../service/sign-in.ts';
 import { createSignInThrottle } from '../service/sign-in-throttle.ts';
 import { handleErrors, ShapeError, sendProblem } from './errors.ts';
+import { refuseOtherSites } from './refuse-other-sites.ts';
 import { refuseStrangers } from './refuse-strangers.ts';
 import { backupRoutes } from './routes/backup-routes.ts';
 import { calibrationRoutes } from './routes/calibration-routes.ts';
@@ -34,7 +35,7 @@ import { plantRoutes } from './routes/plant-routes.ts';
 import { rulesRoutes } from './routes/rules-routes.ts';
 import { sessionRoutes } from './routes/session-routes.ts';
 import { traceabilityRoutes } from './routes/traceability-routes.ts';
-import { setSecurityHeaders } from './security-headers.ts';
+import { setHeaders, setSecurityHeaders } from './security-headers.ts';
 
 export type App = FastifyInstance<
   RawServerDefault,
@@ -75,6 +76,8 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
     routerOptions: { maxParamLength: 200 },
     ...(tls === null ? {} : { serverFactory: overTls(tls) }),
     frameworkErrors: (error, request, reply) => {
+      // No hook has run where the address could not be read.
+      setHeaders(request, reply);
       sendProblem(reply, {
         code: 'not-found',
         message: `This address cannot be read: ${error.message}`,
@@ -93,8 +96,9 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
   // Answers are built by typed code and checked against their schemas in the tests; here they are only written.
   app.setSerializerCompiler(() => (value) => JSON.stringify(value));
   handleErrors(app);
-  refuseOtherSites(app, options.onlyLoopback);
+  // Before whatever refuses, so that a refusal carries them too.
   setSecurityHeaders(app);
+  refuseOtherSites(app, options.onlyLoopback);
 
   await app.register(cookie);
   await app.register(swagger, {
@@ -141,48 +145,5 @@ async function serveWeb(app: App, webFolder: string): Promise<void> {
   app.get('/*', { schema: { hide: true } }, async (request, reply) => {
     if (request.url.startsWith('/api/') || request.url.startsWith('/assets/')) return reply.callNotFound();
     return reply.sendFile('index.html');
-  });
-}
-
-/** Longer than any identifier; a longer key would be kept for nothing. House rule. */
-const longestKey = 200;
-
-/** A page of another site must not act with the cookie of this one. */
-function refuseOtherSites(app: App, onlyLoopback: boolean): void {
-  app.addHook('onRequest', (request, reply, next) => {
-    const { origin, host } = request.headers;
-    // A name of somebody else's that resolves to this machine would make its pages ours.
-    if (onlyLoopback && !/^(localhost|127\.0\.0\.1|\[::1\])(:\d+)?$/i.test(host ?? '')) {
-      sendProblem(reply, {
-        code: 'other-site',
-        message: 'This server answers on this machine alone, by the name localhost.',
-        needed: 'localhost, 127.0.0.1 or [::1] as the host',
-        given: host ?? 'no host',
-      });
-      return;
-    }
-    if (request.method === 'GET' || request.method === 'HEAD') return next();
-    const key = request.headers['idempotency-key'];
-    if (key !== undefined && key.length > longestKey) {
-      sendProblem(reply, {
-        code: 'field-invalid',
-        message: 'The idempotency key is too long.',
-        where: 'idempotency-key',
-        needed: `at most ${longestKey} characters`,
-        given: `${key.length} characters`,
-      });
-      return;
-    }
-    const fetchSite = request.headers['sec-fetch-site'];
-    const otherOrigin = origin !== undefined && URL.canParse(origin) && new URL(origin).host !== host;
-    if (otherOrigin || origin === 'null' || fetchSite === 'cross-site') {
-      sendProblem(reply, {
-        code: 'other-site',
-        message: 'A page of another site may not act here.',
-        given: origin ?? 'cross-site',
-      });
-      return;
-    }
-    next();
   });
 }

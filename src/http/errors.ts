@@ -154,7 +154,7 @@ export function handleErrors(app: FastifyInstance): void {
       return sendProblem(reply, {
         code: 'body-too-large',
         message: 'The body is larger than this address takes.',
-        needed: 'at most 1 MB',
+        needed: `at most ${Math.floor((request.routeOptions.bodyLimit ?? 0) / 1_000_000)} MB`,
       });
     }
     if (error.statusCode === 415) {

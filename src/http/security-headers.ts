@@ -1,6 +1,6 @@
 // The headers every answer carries: what a page may load and do, who may frame it, what is kept of an answer.
 
-import type { FastifyInstance } from 'fastify';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { isOverTls } from './current-person.ts';
 
 /** Styles are files and properties set by script, so nothing written inline is let through. Source: W3C Content Security Policy 3. */
@@ -30,11 +30,15 @@ const strictTransport = 'max-age=31536000';
 
 export function setSecurityHeaders(app: FastifyInstance): void {
   app.addHook('onRequest', (request, reply, next) => {
-    reply.headers(headers);
-    // Every program of a person's own machine shares the name localhost, with TLS or without.
-    if (isOverTls(request) && request.hostname !== 'localhost')
-      reply.header('strict-transport-security', strictTransport);
-    if (request.url.startsWith('/api/')) reply.header('cache-control', 'no-store');
+    setHeaders(request, reply);
     next();
   });
+}
+
+export function setHeaders(request: FastifyRequest, reply: FastifyReply): void {
+  reply.headers(headers);
+  // Every program of a person's own machine shares the name localhost, with TLS or without.
+  if (isOverTls(request) && request.hostname !== 'localhost')
+    reply.header('strict-transport-security', strictTransport);
+  if (request.url.startsWith('/api/')) reply.header('cache-control', 'no-store');
 }

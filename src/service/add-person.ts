@@ -8,6 +8,7 @@ import type { CredentialChange } from '../storage/credential-store.ts';
 import { checkNewPassword } from './new-password.ts';
 import { type Actor, checkRole, performAction } from './perform-action.ts';
 import type { Plant, Retry } from './plant.ts';
+import { programActor } from './program-actor.ts';
 
 /** Adds a person. Problems: `tag-taken`, `field-invalid` for an id that is not plain or a password that will not do. */
 export async function addPerson(
@@ -41,7 +42,7 @@ export async function enterPerson(
   { id, name, role }: { readonly id: string; readonly name: string; readonly role: Role },
   by: { readonly actor: Actor; readonly retry: Retry | null; readonly besides: readonly CredentialChange[] },
 ): Promise<Outcome<Person>> {
-  const plain = checkAccountId(id, 'a sign-in name');
+  const plain = checkPersonId(id, 'id');
   if (!plain.ok) return plain;
   return performAction<Person>(plant, {
     action: 'add-person',
@@ -56,11 +57,21 @@ export async function enterPerson(
   });
 }
 
+/** Answers whether a text can be the id of a new person; who reads an entry must see whether a person wrote it. Problem: `field-invalid`. */
+export function checkPersonId(id: string, where: string): Outcome<void> {
+  if (!id.startsWith(programActor)) return checkAccountId(id, 'a sign-in name', where);
+  return fail('field-invalid', `"${id}" begins like the name under which the program itself writes.`, {
+    where,
+    needed: `a name that does not begin with "${programActor}"`,
+    given: id,
+  });
+}
+
 /** Answers whether a text can be the id of a person or device. Problem: `field-invalid`. */
-export function checkAccountId(id: string, word: string): Outcome<void> {
+export function checkAccountId(id: string, word: string, where = 'id'): Outcome<void> {
   if (/^[a-z][a-z0-9.-]{1,39}$/.test(id)) return succeed(undefined);
   return fail('field-invalid', `"${id}" cannot be ${word}.`, {
-    where: 'id',
+    where,
     needed: '2 to 40 lower-case letters, digits, dots or hyphens, starting with a letter',
     given: id,
   });

@@ -13,8 +13,9 @@ import type { Tries } from './sign-in.ts';
 /** How long the code that gets the pass onto the device holds, in days. House rule: the device is at hand. */
 const codeDays = 1;
 
-/** How long the cookie of a pass lasts, in days. House rule: once a year somebody looks at it. */
-export const passDays = 365;
+/** How long after it was admitted a device has its pass, in days. House rule: once a year somebody looks at it. */
+const passDays = 365;
+const dayInMilliseconds = 86_400_000;
 
 export interface AdmittedDevice {
   readonly device: Device;
@@ -84,7 +85,7 @@ export async function fetchDevicePass(
 ): Promise<Outcome<{ readonly device: Device; readonly token: string; readonly expiresAt: string }>> {
   const refreshed = await plant.refresh();
   if (!refreshed.ok) return refreshed;
-  const attempt = throttle.begin({ account: `device ${id}`, address }, plant.clock());
+  const attempt = throttle.begin({ account: null, address }, plant.clock());
   if (!attempt.ok) return attempt;
   const codeHash = hashOfCode(plant, code);
   const pass = await plant.credentials.devicePass(id);
@@ -103,14 +104,19 @@ export async function fetchDevicePass(
   const used = await plant.credentials.change([use]);
   if (!used.ok) return used;
   attempt.value.succeeded();
-  return succeed({ device, token, expiresAt: daysFromNow(plant, passDays) });
+  return succeed({ device, token, expiresAt: endOfPass(device) });
 }
 
-/** Answers the device a pass belongs to; null when none, or one barred since. */
+/** Answers the device a pass belongs to; null when none, or one barred since, or its year is over: a cookie can be kept longer. */
 export async function deviceOfPass(plant: Plant, token: string): Promise<Device | null> {
   const pass = await plant.credentials.devicePassOfToken(hashOfToken(plant, token));
   const device = pass === null ? undefined : plant.state.devices.get(pass.device);
-  return device === undefined || device.barred !== undefined ? null : device;
+  if (device === undefined || device.barred !== undefined) return null;
+  return plant.clock() < endOfPass(device) ? device : null;
+}
+
+function endOfPass({ admittedAt }: Device): string {
+  return new Date(Date.parse(admittedAt) + passDays * dayInMilliseconds).toISOString();
 }
 
 function findDevice(plant: Plant, id: string): Outcome<Device> {

@@ -12,6 +12,7 @@ import { daysFromNow, hashOfCode, newOneTimeCode } from './one-time-code.ts';
 import { type Actor, checkRole, performAction } from './perform-action.ts';
 import type { Plant } from './plant.ts';
 import type { Tries } from './sign-in.ts';
+import { passwordOf, secondFactorOf } from './sign-in-throttle.ts';
 
 /** How long an invitation holds, in days. House rule: a week off. */
 const invitationDays = 7;
@@ -93,7 +94,7 @@ export async function acceptInvitation(
   if (!refreshed.ok) return refreshed;
   const acceptable = checkNewPassword(password, 'password');
   if (!acceptable.ok) return acceptable;
-  const attempt = throttle.begin({ account: `invitation of ${id}`, address }, plant.clock());
+  const attempt = throttle.begin({ account: null, address }, plant.clock());
   if (!attempt.ok) return attempt;
   const codeHash = hashOfCode(plant, code);
   const hash = await plant.passwords.hash(password);
@@ -112,7 +113,8 @@ export async function acceptInvitation(
   const set = await plant.credentials.change(changes);
   if (!set.ok) return set;
   attempt.value.succeeded();
-  throttle.forget(id);
+  throttle.forget(passwordOf(id));
+  throttle.forget(secondFactorOf(id));
   return succeed(person);
 }
 

@@ -3,6 +3,7 @@
 
 import { type AttachedFile, type AttachedFileType, largestFileBytes } from '../domain/equipment/traceability.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
+import type { StoredAttachment } from '../storage/attachment-store.ts';
 import { type Actor, checkRole } from './perform-action.ts';
 import type { Plant } from './plant.ts';
 
@@ -43,7 +44,7 @@ export async function keepFile(plant: Plant, content: Uint8Array, actor: Actor):
   return kept.ok ? succeed({ sha256, type, bytes: content.length }) : kept;
 }
 
-/** Answers the files an entry is to name, as they are kept. Problem: `unknown-file` for one that was not kept before. */
+/** Answers the files an entry is to name, as they are kept. Problems: `unknown-file` for one that was not kept before, `ledger-broken`. */
 export async function findFiles(
   plant: Plant,
   named: readonly { readonly sha256: string; readonly name: string }[],
@@ -58,12 +59,14 @@ export async function findFiles(
         given: sha256,
       });
     }
+    const sound = checkSound(plant, attachment);
+    if (!sound.ok) return sound;
     found.push({ sha256, name, type, bytes: attachment.content.length });
   }
   return succeed(found);
 }
 
-/** Answers a file that an entry of the plant names, with its name there. Problem: `unknown-file`. */
+/** Answers a file that an entry of the plant names, with its name there. Problems: `unknown-file`, `ledger-broken`. */
 export async function readFile(
   plant: Plant,
   sha256: string,
@@ -75,5 +78,12 @@ export async function readFile(
   if (file === undefined || attachment === null) {
     return fail('unknown-file', 'No entry of this ledger names this file.', { given: sha256 });
   }
-  return succeed({ file, content: attachment.content });
+  const sound = checkSound(plant, attachment);
+  return sound.ok ? succeed({ file, content: attachment.content }) : sound;
+}
+
+/** Answers whether a stored file is still what its name is the hash of. Problem: `ledger-broken`. */
+function checkSound(plant: Plant, { sha256, content }: StoredAttachment): Outcome<void> {
+  if (plant.sha256(content) === sha256) return succeed(undefined);
+  return fail('ledger-broken', `The file ${sha256} was altered since it was kept.`, { given: sha256 });
 }

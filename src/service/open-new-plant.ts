@@ -4,11 +4,10 @@ import type { z } from 'zod';
 import type { openingBody } from '../contract/plant.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { Person } from '../ledger/plant-state.ts';
+import { checkPersonId } from './add-person.ts';
 import { checkNewPassword } from './new-password.ts';
 import type { Plant } from './plant.ts';
-
-/** The actor of what the program itself writes. */
-export const programActor = 'jackledger';
+import { programActor } from './program-actor.ts';
 
 /** A ledger waits for its one-time code until somebody administers it. */
 export function hasAdministrator(plant: Plant): boolean {
@@ -17,7 +16,7 @@ export function hasAdministrator(plant: Plant): boolean {
 
 /**
  * Opens the plant and adds its first administrator. `code` is the one printed in the terminal; null when none is out.
- * Problems: `sign-in-refused` for a wrong code, `ledger-conflict` when the plant is open already.
+ * Problems: `sign-in-refused` for a wrong code, `ledger-conflict` when the plant is open already, `field-invalid`.
  */
 export async function openNewPlant(
   plant: Plant,
@@ -32,6 +31,8 @@ export async function openNewPlant(
   if (hasAdministrator(plant)) return fail('ledger-conflict', 'This plant is already open.');
   const at = plant.clock();
   const { id, name, password } = input.administrator;
+  const plain = checkPersonId(id, 'administrator.id');
+  if (!plain.ok) return plain;
   const acceptable = checkNewPassword(password, 'administrator.password');
   if (!acceptable.ok) return acceptable;
   const hash = await plant.passwords.hash(password);

@@ -3,8 +3,8 @@
 import type { Problem } from '../domain/problem.ts';
 import type { BackupFiles } from '../storage/ledger-backup.ts';
 import { backUp } from './back-up.ts';
-import { programActor } from './open-new-plant.ts';
 import type { Plant } from './plant.ts';
+import { programActor } from './program-actor.ts';
 
 export interface BackupSchedule {
   readonly folder: string;

@@ -3,10 +3,12 @@
 
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { Person } from '../ledger/plant-state.ts';
-import type { CredentialChange } from '../storage/credential-store.ts';
+import type { CredentialChange, StoredSecondFactor } from '../storage/credential-store.ts';
 import { oneTimePassword, readBase32, timeStepOf, writeBase32 } from './one-time-password.ts';
 import { checkRole } from './perform-action.ts';
 import type { Plant } from './plant.ts';
+import type { Tries } from './sign-in.ts';
+import { secondFactorOf } from './sign-in-throttle.ts';
 
 /** Bytes of a secret. Source: RFC 4226 4, at least 128 bits and 160 recommended (from memory). */
 const secretBytes = 20;
@@ -36,14 +38,21 @@ export async function enrolSecondFactor(plant: Plant, person: Person): Promise<O
   return succeed({ secret, address: `otpauth://totp/${name}?secret=${secret}&issuer=Jackledger` });
 }
 
-/** Takes the second factor into use, once the authenticator has shown that it holds the secret. Problem: `sign-in-refused`. */
-export async function confirmSecondFactor(plant: Plant, person: Person, typed: string): Promise<Outcome<null>> {
+/**
+ * Takes the second factor into use, once the authenticator has shown that it holds the secret. Problems: `second-factor-needed`
+ * where none waits, `sign-in-refused`, `too-many-tries`.
+ */
+export async function confirmSecondFactor(
+  plant: Plant,
+  person: Person,
+  typed: string,
+  tries: Tries,
+): Promise<Outcome<null>> {
   const found = await plant.credentials.secondFactor(person.id);
   if (found === null)
     return fail('second-factor-needed', 'No second factor waits to be confirmed.', { where: 'oneTimePassword' });
-  const step = stepOfPassword(plant, found, typed);
-  if (step === null) return refused();
-  return plant.credentials.change([{ change: 'use-one-time-password', person: person.id, step, at: plant.clock() }]);
+  const use = tryOneTimePassword(plant, found, typed, tries);
+  return use.ok ? plant.credentials.change([use.value]) : use;
 }
 
 /** Answers whether signing in asks a person for a second factor. */
@@ -56,11 +65,15 @@ export function removeSecondFactor(plant: Plant, person: string): Promise<Outcom
   return plant.credentials.change([{ change: 'remove-second-factor', person }]);
 }
 
-/** Answers the changes that use up a one-time password; none for a person without a second factor. Problems: `second-factor-needed`, `sign-in-refused`. */
+/**
+ * Answers the changes that use up a one-time password; none for a person without a second factor. Problems:
+ * `second-factor-needed`, `sign-in-refused`, `too-many-tries`.
+ */
 export async function checkSecondFactor(
   plant: Plant,
   person: string,
   typed: string | null,
+  tries: Tries,
 ): Promise<Outcome<readonly CredentialChange[]>> {
   const found = await plant.credentials.secondFactor(person);
   if (found === null || found.confirmedAt === null) return succeed([]);
@@ -70,13 +83,27 @@ export async function checkSecondFactor(
       needed: 'six digits',
     });
   }
-  const step = stepOfPassword(plant, found, typed);
-  if (step === null) return refused();
-  return succeed([{ change: 'use-one-time-password', person, step, at: plant.clock() }]);
+  const use = tryOneTimePassword(plant, found, typed, tries);
+  return use.ok ? succeed([use.value]) : use;
 }
 
-const refused = (): Outcome<never> =>
-  fail('sign-in-refused', 'The one-time password is wrong or was used before.', { where: 'oneTimePassword' });
+/** Answers the change that uses up a one-time password; a wrong one counts as a wrong password does. */
+function tryOneTimePassword(
+  plant: Plant,
+  factor: StoredSecondFactor,
+  typed: string,
+  { throttle, address }: Tries,
+): Outcome<CredentialChange> {
+  const at = plant.clock();
+  const attempt = throttle.begin({ account: secondFactorOf(factor.person), address }, at);
+  if (!attempt.ok) return attempt;
+  const step = stepOfPassword(plant, factor, typed);
+  if (step === null) {
+    return fail('sign-in-refused', 'The one-time password is wrong or was used before.', { where: 'oneTimePassword' });
+  }
+  attempt.value.succeeded();
+  return succeed({ change: 'use-one-time-password', person: factor.person, step, at });
+}
 
 /** One step either side, for a clock that is off. Source: RFC 6238 5.2, one step of delay; the step ahead is a house rule. */
 const stepsEitherSide = [0, -1, 1] as const;

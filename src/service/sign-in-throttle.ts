@@ -46,6 +46,13 @@ export interface Attempt {
   takeBack(): void;
 }
 
+/**
+ * What of a person is tried, each counted by itself: a right password must not forget wrong one-time passwords. No typed name
+ * makes one of the other.
+ */
+export const passwordOf = (person: string): string => `password of ${person}`;
+export const secondFactorOf = (person: string): string => `second factor of ${person}`;
+
 /** `account` is null for a one-time code: no guessing finds one, and a stranger must not keep its owner from it. */
 export interface WhoTries {
   readonly account: string | null;

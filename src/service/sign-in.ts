@@ -6,7 +6,7 @@ import type { Person } from '../ledger/plant-state.ts';
 import type { Plant } from './plant.ts';
 import { checkSecondFactor } from './second-factor.ts';
 import { newSession, type Session } from './session.ts';
-import type { Attempt, SignInThrottle } from './sign-in-throttle.ts';
+import { type Attempt, passwordOf, type SignInThrottle } from './sign-in-throttle.ts';
 
 export interface SignedIn extends Session {
   readonly person: Person;
@@ -35,9 +35,10 @@ export async function signIn(plant: Plant, request: SignInRequest, tries: Tries)
   const checked = await checkPassword(plant, request.person, request.password, tries);
   if (!checked.ok) return checked;
   const { person, attempt } = checked.value;
-  const second = await checkSecondFactor(plant, person.id, request.oneTimePassword);
+  const second = await checkSecondFactor(plant, person.id, request.oneTimePassword, tries);
   if (!second.ok) {
-    if (second.problem.code === 'second-factor-needed') attempt.takeBack();
+    // What was wrong is counted there; the password was right, and forgets nothing before the whole is.
+    attempt.takeBack();
     return second;
   }
   attempt.succeeded();
@@ -71,7 +72,7 @@ async function checkPassword(
   { throttle, address }: Tries,
 ): Promise<Outcome<{ readonly person: Person; readonly attempt: Attempt }>> {
   const id = typedName.trim().toLowerCase();
-  const attempt = throttle.begin({ account: id, address }, plant.clock());
+  const attempt = throttle.begin({ account: passwordOf(id), address }, plant.clock());
   if (!attempt.ok) return attempt;
   const person = plant.state.people.get(id);
   const known = person === undefined ? null : await plant.credentials.passwordHash(person.id);

@@ -1,9 +1,13 @@
 // The application on the small plant of the tests, asked without a socket, and signing in to it.
 
-import { type App, buildApp } from '../../src/http/app.ts';
+import { type App, type AppOptions, buildApp } from '../../src/http/app.ts';
 import { type PlantAtWork, password } from '../plant-at-work.ts';
 
-export async function testApp(work: PlantAtWork, openingCode: string | null = null): Promise<App> {
+export async function testApp(
+  work: PlantAtWork,
+  openingCode: string | null = null,
+  options: Partial<AppOptions> = {},
+): Promise<App> {
   return buildApp(work.plant, {
     webFolder: null,
     openingCode,
@@ -11,6 +15,7 @@ export async function testApp(work: PlantAtWork, openingCode: string | null = nu
     openReading: true,
     tls: null,
     samplePassword: null,
+    ...options,
   });
 }
 

@@ -91,11 +91,9 @@ export function ownAccountRoutes(app: App, plant: Plant, throttle: SignInThrottl
     async (request, reply) => {
       const person = await requirePerson(plant, request);
       if (!person.ok) return sendProblem(reply, person.problem);
-      const attempt = throttle.begin({ account: person.value.id, address: request.ip }, plant.clock());
-      if (!attempt.ok) return sendProblem(reply, attempt.problem);
-      const confirmed = await confirmSecondFactor(plant, person.value, request.body.oneTimePassword);
-      if (confirmed.ok) attempt.value.succeeded();
-      return sendOutcome(reply, done(confirmed));
+      const tries = { throttle, address: request.ip };
+      const { oneTimePassword } = request.body;
+      return sendOutcome(reply, done(await confirmSecondFactor(plant, person.value, oneTimePassword, tries)));
     },
   );
 
@@ -115,7 +113,7 @@ export function ownAccountRoutes(app: App, plant: Plant, throttle: SignInThrottl
       const { password, oneTimePassword = null } = request.body;
       const confirmed = await confirmPassword(plant, person.value, password, tries);
       if (!confirmed.ok) return sendProblem(reply, confirmed.problem);
-      const second = await checkSecondFactor(plant, person.value.id, oneTimePassword);
+      const second = await checkSecondFactor(plant, person.value.id, oneTimePassword, tries);
       if (!second.ok) return sendProblem(reply, second.problem);
       return sendOutcome(reply, done(await removeSecondFactor(plant, person.value.id)));
     },

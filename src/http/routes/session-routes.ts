@@ -71,7 +71,7 @@ export function sessionRoutes(
       },
     },
     async (request, reply) => {
-      const attempt = throttle.begin({ account: 'the opening', address: request.ip }, plant.clock());
+      const attempt = throttle.begin({ account: null, address: request.ip }, plant.clock());
       if (!attempt.ok) return sendProblem(reply, attempt.problem);
       const opened = await openNewPlant(plant, request.body, openingCode);
       if (opened.ok) attempt.value.succeeded();

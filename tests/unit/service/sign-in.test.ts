@@ -162,6 +162,8 @@ describe('adding a person', () => {
     [{ id: 'n' }, 'id'],
     [{ id: '__proto__' }, 'id'],
     [{ id: 'command-line:root' }, 'id'],
+    [{ id: 'jackledger' }, 'id'],
+    [{ id: 'jackledger.service' }, 'id'],
     [{ password: 'eleven-char' }, 'password'],
     [{ password: 'abababababab' }, 'password'],
   ])('is refused: %j', async (changes, where) => {
