@@ -16,13 +16,14 @@ const series: fc.Arbitrary<Pull[]> = fc
   })
   .map(({ seed, step, from }) => {
     const normal = seededScatter(seed);
-    return Array.from({ length: 60 }, (_, index) => ({
+    // Forces differ from bed to bed, so that only their ratio can be what is charted.
+    return Array.from({ length: 60 }, (_, index) => ({ at: 150 + 10 * (index % 7), index })).map(({ at, index }) => ({
       day: addPlantDays('2026-01-01', index),
       bed: 'A',
       pair: 'P-1',
       reel: 'R-1',
-      gaugeForceKn: 150 * (1 + 0.005 * (normal() + (index >= from ? step : 0))),
-      elongationForceKn: 150,
+      gaugeForceKn: at * (1 + 0.005 * (normal() + (index >= from ? step : 0))),
+      elongationForceKn: at,
     }));
   });
 const signalsOf = (pulls: readonly Pull[]) => {
