@@ -168,6 +168,11 @@ const table: Readonly<Record<string, Route>> = {
     url: '/api/load-cells/LC-1/certificates/K-1/withdrawal',
     body: { reason },
   },
+  'POST /api/standards/{number}/withdrawal': {
+    for: quality,
+    url: '/api/standards/S-1/withdrawal',
+    body: { reason },
+  },
   'POST /api/pairs/{tag}/parting': { for: registrars, url: '/api/pairs/P-1/parting', body: { reason } },
 
   'POST /api/rules': {

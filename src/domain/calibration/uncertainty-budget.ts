@@ -46,8 +46,8 @@ export interface UncertaintyBudget {
 }
 
 export interface BudgetOptions {
-  /** Of one future setting of the gauge, or of the mean of so many points at one level. */
-  readonly of: 'one-setting' | { readonly meanOf: number };
+  /** Of one future setting of the gauge, of the curve itself, or of the mean of so many points at one level. */
+  readonly of: 'one-setting' | 'the-curve' | { readonly meanOf: number };
   readonly certificate?: Certificate | undefined;
   /** The smallest step the indicator of the load cell shows, full width. */
   readonly cellResolution?: Quantity<ForceUnit> | undefined;
@@ -64,7 +64,7 @@ export interface BudgetOptions {
 /** Probability the expanded uncertainty is stated for. Source: JCGM 100:2008 G.6.4 leaves it open; 95 % is the custom of the field. */
 export const budgetLevel = 0.95;
 
-/** More than this many degrees of freedom are taken as this many; t differs from the normal quantile by less than 1e-6. House rule. */
+/** More than this many degrees of freedom are taken as this many; t at 95 % differs from the normal quantile by 2.4e-6. House rule. */
 const mostDegrees = 1e6;
 
 /** Divisors of a half-width, and of a full width such as a resolution. Source: JCGM 100:2008 4.3.7 and F.2.2.1. */
@@ -77,8 +77,8 @@ const spanPerKelvin = 0.0004;
 /**
  * Answers how well the force behind a reading is known: u = sqrt(sum u_i^2), U = k u at 95 %.
  * Load cell: U of its certificate in % of force, over its k. Indicator of the cell: its step r, r/sqrt(12). Gauge: its
- * step, r/sqrt(12), carried by dF/dp. Scatter and fit: of one setting s sqrt(1 + h), of the mean of n points s/sqrt(n),
- * carried to force by the slope. Reversibility: |v| to either side, v/sqrt(3) (house rule: the curve is that of rising
+ * step, r/sqrt(12), carried by dF/dp. Scatter and fit: of one setting s sqrt(1 + h), of the curve s sqrt(h), of the mean of
+ * n points s/sqrt(n), carried to force by the slope. Reversibility: |v| to either side, v/sqrt(3) (house rule: the curve is that of rising
  * pressure). Temperature: 0.04 % of the gauge's span per kelvin to either side, over sqrt(3). Drift: the change between
  * the last two calibrations to either side, over sqrt(3) (house rule: it may go on as it went).
  * k = two-sided Student factor at the effective degrees of freedom, nu = u^4 / sum(u_i^4/nu_i), cut to a whole number.
@@ -172,9 +172,9 @@ function scatterAt(
 ): Omit<UncertaintyContribution, 'standardUncertainty'> {
   const x = response === 'force' ? reading : behind;
   const value =
-    of === 'one-setting'
-      ? standardErrorOfPrediction(fit, x, 'observation')
-      : fit.residualStandardDeviation / Math.sqrt(of.meanOf);
+    typeof of === 'object'
+      ? fit.residualStandardDeviation / Math.sqrt(of.meanOf)
+      : standardErrorOfPrediction(fit, x, of === 'one-setting' ? 'observation' : 'mean-response');
   return {
     source: 'scatter-and-fit',
     type: 'A',

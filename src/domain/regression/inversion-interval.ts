@@ -5,6 +5,7 @@ import { twoSidedStudentFactor } from '../statistics/student-quantile.ts';
 import type { PolynomialFit } from './fit-polynomial.ts';
 import { invert } from './invert.ts';
 import { multiply, type Polynomial, shift } from './polynomial.ts';
+import { ownVariance } from './predict.ts';
 import type { Interval, IntervalOptions } from './prediction-interval.ts';
 import { type Stretch, stretchBelowZero } from './stretch-below-zero.ts';
 import type { Range } from './within-range.ts';
@@ -14,7 +15,8 @@ const searchLimit = 2;
 
 /**
  * Answers between which x an observed y arose with probability `level`: the connected set, around the inverse, of x with
- * |y - p(x)| <= t s sqrt(1 + h(x)), or t s sqrt(h(x)) for the mean of very many observations.
+ * |y - p(x)| <= t s sqrt(1 + h(x)), t s sqrt(1/m + h(x)) where y is the mean of m observations, or t s sqrt(h(x)) for the mean
+ * of very many.
  * p = curve, s = residual standard deviation, h = leverage, t = two-sided Student factor.
  * Range: y within the curve's range; both bounds within half the width of the points beyond their ends.
  * Problems: those of `invert`, and what such a set can be instead, decided on the whole real line:
@@ -38,7 +40,7 @@ export function invertPredictionBand(fit: PolynomialFit, y: number, options: Int
   const [, ...rise] = shift(fit.scaledCoefficients, origin);
   const distance = [0, ...rise.map((coefficient) => coefficient / spread)];
   const [atOrigin = 0, ...leverageRise] = shift(leverageOf(fit), origin);
-  const variance = [atOrigin + (options.of === 'observation' ? 1 : 0), ...leverageRise];
+  const variance = [atOrigin + ownVariance(options.of), ...leverageRise];
   const outsideBand = multiply(distance, distance).map((value, power) => value - (variance[power] ?? 0));
 
   const stretch = stretchBelowZero(outsideBand, { low: -searchLimit - origin, high: searchLimit - origin });

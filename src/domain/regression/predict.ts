@@ -4,8 +4,14 @@
 import type { PolynomialFit } from './fit-polynomial.ts';
 import { derivative, evaluate, powers } from './polynomial.ts';
 
-/** What an interval or standard error is of: one future observation, or the curve itself. */
-export type Predicted = 'observation' | 'mean-response';
+/** What an interval or standard error is of: one future observation, the mean of so many at one x, or the curve itself. */
+export type Predicted = 'observation' | { readonly meanOf: number } | 'mean-response';
+
+/** Answers the variance of the predicted beside that of the curve, in units of s^2: 1, 1/m or 0. */
+export function ownVariance(of: Predicted): number {
+  if (typeof of === 'object') return 1 / of.meanOf;
+  return of === 'observation' ? 1 : 0;
+}
 
 const scale = (fit: PolynomialFit, x: number): number => (x - fit.centre) / fit.halfWidth;
 
@@ -36,12 +42,12 @@ export function leverageAt(fit: PolynomialFit, x: number): number {
 }
 
 /**
- * Answers the standard error at x: of one future observation s sqrt(1 + h), of the curve itself s sqrt(h).
+ * Answers the standard error at x: of one future observation s sqrt(1 + h), of the mean of m of them s sqrt(1/m + h), of the
+ * curve itself s sqrt(h).
  * s = residual standard deviation, h = leverage; in units of y. Any finite x.
  * Source: NIST/SEMATECH e-Handbook 4.5.1.2 (from memory); JCGM 100:2008 H.3.4 for the curve itself.
  * Example: 0.0041 for the correction at 30 degrees in JCGM 100:2008 H.3.
  */
 export function standardErrorOfPrediction(fit: PolynomialFit, x: number, of: Predicted): number {
-  const leverage = leverageAt(fit, x);
-  return fit.residualStandardDeviation * Math.sqrt(of === 'observation' ? 1 + leverage : leverage);
+  return fit.residualStandardDeviation * Math.sqrt(ownVariance(of) + leverageAt(fit, x));
 }

@@ -13,12 +13,13 @@ export interface Interval {
 export interface IntervalOptions {
   /** Probability in (0, 1), two-sided. */
   readonly level: number;
-  /** One future observation, or the curve itself. */
+  /** One future observation, the mean of so many at one x, or the curve itself. */
   readonly of: Predicted;
 }
 
 /**
- * Answers between which values y lies at x with probability `level`: fitted -+ t s sqrt(1 + h), or t s sqrt(h) for the curve.
+ * Answers between which values y lies at x with probability `level`: fitted -+ t s sqrt(1 + h), t s sqrt(1/m + h) for the mean
+ * of m observations, or t s sqrt(h) for the curve.
  * t = two-sided Student factor at the fit's degrees of freedom. Any finite x; always finite.
  * Source: NIST/SEMATECH e-Handbook 4.5.1.2 (from memory).
  */

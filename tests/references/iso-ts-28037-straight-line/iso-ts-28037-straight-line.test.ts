@@ -1,8 +1,9 @@
-// ISO/TS 28037: the straight line with equal uncertainties (clauses 6.3 and 11) and with unknown equal ones (Annex E).
-// The cases with unequal weights and of clause 7 (uncertainty in x too) are models the program does not offer.
+// ISO/TS 28037: the straight line with equal and unequal uncertainties (clauses 6.3 and 11) and with unknown equal ones
+// (Annex E). The case of clause 7 (uncertainty in x too) is a model the program does not offer.
 
 import { describe, expect, it } from 'vitest';
 import { fitPolynomial } from '../../../src/domain/regression/fit-polynomial.ts';
+import { fitWeightedLine, lineUncertaintyAt, valueOnLine } from '../../../src/domain/regression/fit-weighted-line.ts';
 import { invert } from '../../../src/domain/regression/invert.ts';
 import { predict, slopeAt, standardErrorOfPrediction } from '../../../src/domain/regression/predict.ts';
 import { expectDigits } from '../../expect-digits.ts';
@@ -84,6 +85,61 @@ describe('ISO/TS 28037 straight line', () => {
       expect(() => expectDigits(wide, { certified: recomputed.equal['u_y_at_3.5_u_x_0.2'], ...exact })).toThrow(
         exact.because,
       );
+    });
+  });
+
+  describe('with unequal uncertainties that are known', () => {
+    const { y, u_y } = data.cases.unequal;
+    const points = pointsOf(y).map((point, index) => ({ ...point, standardUncertainty: u_y[index] ?? Number.NaN }));
+    const line = outcomeValue(fitWeightedLine(points));
+
+    it('gives clause 6.3: coefficients, their uncertainties and chi squared', () => {
+      const rows = [
+        [line.intercept, results.unequal.a, recomputed.unequal.a],
+        [line.slope, results.unequal.b, recomputed.unequal.b],
+        [line.interceptUncertainty, results.unequal.u_a, recomputed.unequal.u_a],
+        [line.slopeUncertainty, results.unequal.u_b, recomputed.unequal.u_b],
+        [line.covariance, results.unequal.cov_ab, recomputed.unequal.cov_ab],
+        [line.chiSquared, results.unequal.chi2_obs, recomputed.unequal.chi2_obs],
+      ] as const;
+      for (const [actual, publishedValue, recomputedValue] of rows) {
+        expectDigits(actual, { certified: publishedValue, ...printed });
+        expectDigits(actual, { certified: recomputedValue, ...exact });
+      }
+      expect(line.degreesOfFreedom).toBe(results.unequal.df);
+    });
+
+    it('gives clause 11.1: the x behind a y that has an uncertainty too', () => {
+      const { y0, u_y0, x, u_x } = results.unequal.inverse;
+      const found = line.centre + (y0 - line.valueAtCentre) / line.slope;
+      const uncertainty = Math.hypot(u_y0, lineUncertaintyAt(line, found)) / line.slope;
+      expectDigits(found, { certified: x, ...printed });
+      expectDigits(uncertainty, { certified: u_x, ...printed });
+      expectDigits(found, { certified: recomputed.unequal.x0, ...exact });
+      expectDigits(uncertainty, { certified: recomputed.unequal.u_x0, ...exact });
+      expectDigits(valueOnLine(line, found), { certified: y0, ...exact });
+    });
+
+    it('gives the line of equal weights where the uncertainties are equal', () => {
+      const equal = outcomeValue(
+        fitWeightedLine(
+          pointsOf(data.cases.equal.y).map((point, index) => ({
+            ...point,
+            standardUncertainty: data.cases.equal.u_y[index] ?? Number.NaN,
+          })),
+        ),
+      );
+      expectDigits(equal.interceptUncertainty, { certified: recomputed.equal.u_a, ...exact });
+      expectDigits(equal.chiSquared, { certified: recomputed.equal.chi2_obs, ...exact });
+    });
+
+    it('would not accept weights 1/u for 1/u^2', () => {
+      const wrong = outcomeValue(
+        fitWeightedLine(
+          points.map((point) => ({ ...point, standardUncertainty: Math.sqrt(point.standardUncertainty) })),
+        ),
+      );
+      expect(() => expectDigits(wrong.slope, { certified: results.unequal.b, ...printed })).toThrow(printed.because);
     });
   });
 

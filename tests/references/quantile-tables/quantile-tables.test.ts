@@ -1,8 +1,10 @@
-// Published tables of Student t, F and Grubbs critical values.
+// Published tables of Student t, F, chi-square and Grubbs critical values.
 
 import { describe, expect, it } from 'vitest';
+import { chiSquareUpperProbability } from '../../../src/domain/statistics/chi-square-upper-probability.ts';
 import { fUpperProbability } from '../../../src/domain/statistics/f-upper-probability.ts';
 import { grubbsCriticalValue } from '../../../src/domain/statistics/grubbs.ts';
+import { normalQuantile } from '../../../src/domain/statistics/normal-quantile.ts';
 import { studentQuantile } from '../../../src/domain/statistics/student-quantile.ts';
 import { expectDigits } from '../../expect-digits.ts';
 import reference from './case.json' with { type: 'json' };
@@ -26,6 +28,19 @@ describe('published quantile tables', () => {
       expectDigits(computed, { certified: published, ...printed });
       expectDigits(fUpperProbability(computed, df1, df2), { certified: 1 - p, ...exact });
     }
+  });
+
+  it('agree with the upper probability of chi square, even and odd degrees', () => {
+    for (const { df, p, published, computed } of results.chi_square) {
+      expectDigits(computed, { certified: published, ...printed });
+      expectDigits(chiSquareUpperProbability(computed, df), { certified: 1 - p, ...exact });
+    }
+  });
+
+  it('agree with the normal quantile, whose square is chi square of one degree', () => {
+    const [first] = results.chi_square;
+    expectDigits(normalQuantile(0.975) ** 2, { certified: first?.computed ?? Number.NaN, ...exact });
+    expectDigits(normalQuantile(0.025), { certified: -normalQuantile(0.975), ...exact });
   });
 
   it('agree with the critical values of Grubbs, where the table itself is right', () => {
