@@ -11,6 +11,7 @@ import { force } from '../domain/units/force.ts';
 import { length } from '../domain/units/length.ts';
 import { pressure } from '../domain/units/pressure.ts';
 import type { UnitTable } from '../domain/units/quantity.ts';
+import { strandListAnswer } from './plant.ts';
 import { problemCode } from './problem.ts';
 import { ruleProfileAnswer } from './rule-profile.ts';
 
@@ -146,6 +147,7 @@ export const plantSnapshot = z.object({
   plant: z.object({ name: z.string(), sample: z.boolean(), timeZone: z.string() }),
   rules: ruleProfileAnswer,
   newestOn: z.string().nullable().describe('The day of the newest entry of the ledger'),
+  strands: strandListAnswer.shape.strands,
   pairs: z.array(pairTaken).readonly(),
 });
 export type PlantSnapshot = z.infer<typeof plantSnapshot>;

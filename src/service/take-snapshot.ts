@@ -5,6 +5,7 @@ import type { PairRecord } from '../ledger/plant-state.ts';
 import { writeShortHead } from '../ledger/short-head.ts';
 import { partsOf } from './judge-calibration.ts';
 import { waitingOf } from './list-pairs.ts';
+import { listStrands } from './list-strands.ts';
 import { pairFacts, pairSnapshot, plantGround } from './pair-basis.ts';
 import type { Plant } from './plant.ts';
 
@@ -34,6 +35,7 @@ function makeSnapshot(plant: Plant): PlantSnapshot {
     },
     rules,
     newestOn,
+    strands: listStrands().strands,
     pairs: [...state.pairs.values()].flatMap((record) => takePair(plant, record)),
   };
   const hash = plant.sha256(utf8.encode(JSON.stringify(content)));

@@ -1,43 +1,34 @@
 // The table of readings of a pair over its range, opened on demand, for printing or for looking one force up after another.
 
-import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { PairLine } from '../../../contract/equipment.ts';
-import { type ReadingsAnswer, readingsAnswer } from '../../../contract/readings-table.ts';
-import { get, ProblemError } from '../../app/http-client.ts';
+import type { ReadingsAnswer } from '../../../contract/readings-table.ts';
 import { formatNumber, formatUnit } from '../../controls/format-number.ts';
-import { WaitingNote } from '../../controls/waiting-note.tsx';
+import { readingsOnDevice } from '../../offline/answer-on-device.ts';
+import type { ReadyDevice } from '../../offline/on-device.ts';
 import { words } from '../../words/words.ts';
 import { NoReading } from './no-reading.tsx';
+import { problemErrorOf } from './problem-error-of.ts';
 import styles from './readings-part.module.css';
 
-/** Answers the table, or the refusal that stands in its place. */
-async function askReadings(pair: string): Promise<ReadingsAnswer> {
-  try {
-    return await get(`/api/pairs/${encodeURIComponent(pair)}/readings`, readingsAnswer);
-  } catch (error) {
-    if (!(error instanceof ProblemError)) throw error;
-    const withoutRows = readingsAnswer.safeParse(error.problem.answer);
-    if (!withoutRows.success || withoutRows.data.outcome === 'given') throw error;
-    return withoutRows.data;
-  }
+interface ReadingsPartProps {
+  readonly device: ReadyDevice;
+  readonly line: PairLine;
 }
 
-export function ReadingsPart({ line }: { readonly line: PairLine }) {
+export function ReadingsPart({ device, line }: ReadingsPartProps) {
   const text = words.setTheGauge;
   const [isOpen, setIsOpen] = useState(false);
-  const readings = useQuery({
-    queryKey: ['readings', line.tag],
-    queryFn: () => askReadings(line.tag),
-    enabled: isOpen,
-    gcTime: 0,
-  });
+  const { snapshot, day } = device;
+  const readings = useMemo(
+    () => (isOpen ? readingsOnDevice(snapshot, line.tag, {}, day) : null),
+    [isOpen, snapshot, line.tag, day],
+  );
   return (
     <details className={styles.part} onToggle={(event) => setIsOpen(event.currentTarget.open)}>
       <summary>{text.readingsTitle(line.tag)}</summary>
-      {readings.isError ? <NoReading error={readings.error} onRetry={() => readings.refetch()} /> : null}
-      {isOpen && readings.isPending ? <WaitingNote text={text.checking} /> : null}
-      {readings.data === undefined || readings.isError ? null : <ReadingsTable answer={readings.data} />}
+      {readings?.ok === false ? <NoReading error={problemErrorOf(readings.problem)} onRetry={null} /> : null}
+      {readings?.ok ? <ReadingsTable answer={readings.value} /> : null}
     </details>
   );
 }
