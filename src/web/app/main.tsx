@@ -9,8 +9,10 @@ import { snapshotAnswer } from '../../contract/plant-snapshot.ts';
 import { createSnapshotKeeper } from '../offline/snapshot-keeper.ts';
 import { openSnapshotStore } from '../offline/snapshot-store.ts';
 import { SnapshotContext } from '../offline/use-snapshot.ts';
+import { watchVersion } from '../offline/version-watch.ts';
 import { App } from './app.tsx';
 import { get } from './http-client.ts';
+import { VersionContext } from './new-version-note.tsx';
 import { createQueryClient } from './query-client.ts';
 import './tokens.css';
 import './ground.css';
@@ -28,11 +30,16 @@ const keeper = createSnapshotKeeper({
   wait: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
 });
 
+// While developing, the files change under the page and none are kept.
+const versions = import.meta.env.PROD ? watchVersion(navigator.serviceWorker, () => window.location.reload()) : null;
+
 createRoot(place).render(
   <StrictMode>
     <QueryClientProvider client={createQueryClient()}>
       <SnapshotContext value={keeper}>
-        <App />
+        <VersionContext value={versions}>
+          <App />
+        </VersionContext>
       </SnapshotContext>
     </QueryClientProvider>
   </StrictMode>,

@@ -7,6 +7,7 @@ import { words } from '../words/words.ts';
 import { AsOfChoice } from './as-of-choice.tsx';
 import { AsOfNote } from './as-of-note.tsx';
 import { Navigation } from './navigation.tsx';
+import { NewVersionNote } from './new-version-note.tsx';
 import { usePlant } from './queries/use-plant.ts';
 import styles from './shell.module.css';
 import { SignedIn } from './signed-in.tsx';
@@ -60,6 +61,7 @@ export function Shell({ children }: { readonly children: ReactNode }) {
         {children}
         <AsOfChoice />
       </main>
+      <NewVersionNote />
       <footer className={styles.foot}>
         <p>{words.app.notInPlaceOf}</p>
         <p>{words.app.productLine}</p>
