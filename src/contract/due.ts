@@ -3,7 +3,7 @@
 import { z } from 'zod';
 import { pairLine } from './equipment.ts';
 import { asOfQuery } from './plant.ts';
-import { plantDay } from './run-sheet-json.ts';
+import { plantDay } from './typed-text.ts';
 
 export const dueQuery = asOfQuery.extend({
   within: z

@@ -4,7 +4,7 @@
 import { z } from 'zod';
 import { roles } from '../domain/rules/role.ts';
 import { ruleProfileAnswer } from './rule-profile.ts';
-import { plainLine, plantDay } from './run-sheet-json.ts';
+import { plainLine, plantDay } from './typed-text.ts';
 
 export const plantAnswer = z.object({
   opened: z.boolean().describe('false while the ledger is empty and waits for the one-time code'),

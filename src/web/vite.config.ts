@@ -4,12 +4,13 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { listBuiltFiles } from './list-built-files.ts';
+import { withoutJsonSchema } from './without-json-schema.ts';
 
 const port = process.env.JACKLEDGER_PORT ?? '4180';
 
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
-  plugins: [react(), listBuiltFiles()],
+  plugins: [react(), withoutJsonSchema(), listBuiltFiles()],
   build: {
     outDir: fileURLToPath(new URL('../../dist/web', import.meta.url)),
     emptyOutDir: true,

@@ -250,7 +250,8 @@ describe('without a connection', () => {
     expect(await away.count()).toBe(0);
 
     await context.setOffline(true);
-    await expectText(away, 'A hold placed since is not known here');
+    await expectText(away, 'last heard just now');
+    await expectText(page.getByRole('main'), 'a hold placed since is not known here');
     expect(await shownReading()).toBe(before);
 
     await context.setOffline(false);

@@ -73,7 +73,11 @@ describe('without server and network, after one visit', () => {
     await startCold(ofP01);
     await reading().waitFor();
     expect(await reading().textContent()).toBe(before);
-    await expectText(away(), 'This device answers by itself');
+    await expectText(away(), 'last heard');
+    await expectText(main(), 'This device answers by itself; a hold placed since is not known here');
+    const box = await reading().boundingBox();
+    // The bar of pages at the foot is 78 high.
+    expect((box?.y ?? telephone.height) + (box?.height ?? 0)).toBeLessThanOrEqual(telephone.height - 78);
     await expectText(main(), 'As of');
     await expectText(page.getByRole('banner'), 'Sample plant');
     expect(await findViolations(page, { contrast: 'enhanced' })).toEqual([]);

@@ -1,13 +1,11 @@
-// Look-ups, tables and the list of pairs computed on the device from what it holds of the plant, by the server's own code.
+// Look-ups and the list of pairs computed on the device from what it holds of the plant, by the server's own code.
 // What it holds is kept by snapshot-keeper.ts; whether that may still be worked by is in domain/lookup/snapshot-age.ts.
 
 import { answerLookup, type PairOnDay } from '../../contract/answer-lookup.ts';
 import { answerPairLine } from '../../contract/answer-pair-line.ts';
-import { answerReadings } from '../../contract/answer-readings.ts';
 import type { PairLine } from '../../contract/equipment.ts';
 import type { LookupAnswer, LookupQuery } from '../../contract/lookup.ts';
 import type { PairTaken, PlantSnapshot } from '../../contract/plant-snapshot.ts';
-import type { ReadingsAnswer, ReadingsQuery } from '../../contract/readings-table.ts';
 import type { PlantDay } from '../../domain/dates/plant-day.ts';
 import { basisOn } from '../../domain/lookup/pair-snapshot.ts';
 import type { Warning } from '../../domain/lookup/warning.ts';
@@ -30,17 +28,6 @@ export function lookUpOnDevice(
   return pair.ok ? answerLookup(pair.value, query, null) : pair;
 }
 
-/** Answers a table of readings as the server would on that day. Problems: `unknown-pair`, those of the query and the table. */
-export function readingsOnDevice(
-  snapshot: PlantSnapshot,
-  tag: string,
-  query: ReadingsQuery,
-  day: DeviceDay,
-): Outcome<ReadingsAnswer> {
-  const pair = pairOnDay(snapshot, tag, day);
-  return pair.ok ? answerReadings(pair.value, query, snapshot.ledgerHead) : pair;
-}
-
 /** Answers how every pair stands on that day, by tag. */
 export function pairLinesOnDevice({ pairs, rules }: PlantSnapshot, { on }: Pick<DeviceDay, 'on'>): readonly PairLine[] {
   return pairs
@@ -56,7 +43,8 @@ function besides({ waiting, gauge, jack, worksBy }: PairTaken) {
   };
 }
 
-function pairOnDay(snapshot: PlantSnapshot, tag: string, { on, warnings }: DeviceDay): Outcome<PairOnDay> {
+/** Answers a pair with what look-ups of it rest on that day. Problems: `unknown-pair`, or why nothing can be computed of it. */
+export function pairOnDay(snapshot: PlantSnapshot, tag: string, { on, warnings }: DeviceDay): Outcome<PairOnDay> {
   const taken = snapshot.pairs.find(({ pair }) => pair.tag.toLowerCase() === tag.toLowerCase());
   if (taken === undefined) return fail('unknown-pair', `No pair has the tag "${tag}".`, { where: 'pair', given: tag });
   if (taken.problem !== null) return fail(taken.problem.code, taken.problem.message);

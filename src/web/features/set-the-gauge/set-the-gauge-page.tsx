@@ -1,6 +1,6 @@
 // Set the gauge: which pair, what is pulled, and the reading to set; or why there is none.
 
-import { useMemo, useRef, useState } from 'react';
+import { lazy, Suspense, useEffect, useMemo, useRef, useState } from 'react';
 import { PageHeading } from '../../controls/page-heading.tsx';
 import { pairLinesOnDevice } from '../../offline/answer-on-device.ts';
 import { useOnDevice } from '../../offline/use-snapshot.ts';
@@ -10,13 +10,17 @@ import { targetQuery } from './choice.ts';
 import { ForceBehindReading } from './force-behind-reading.tsx';
 import { LookupPart } from './lookup-part.tsx';
 import { NoReading } from './no-reading.tsx';
-import { PairChooser } from './pair-chooser.tsx';
 import { PairPlate } from './pair-plate.tsx';
 import { ReadingsPart } from './readings-part.tsx';
 import styles from './set-the-gauge-page.module.css';
-import { TargetChooser } from './target-chooser.tsx';
 import { TargetPlate } from './target-plate.tsx';
 import { useChoice } from './use-choice.ts';
+
+// Loaded once the number stands there, before a thumb can reach the keys that open them.
+const loadPairChooser = () => import('./pair-chooser.tsx');
+const loadTargetChooser = () => import('./target-chooser.tsx');
+const PairChooser = lazy(async () => ({ default: (await loadPairChooser()).PairChooser }));
+const TargetChooser = lazy(async () => ({ default: (await loadTargetChooser()).TargetChooser }));
 
 export function SetTheGaugePage() {
   const [choice, change] = useChoice();
@@ -31,6 +35,10 @@ export function SetTheGaugePage() {
   const line = pairs.find(({ tag }) => tag === choice.pair) ?? null;
   const taken = device.kind === 'ready' ? device.snapshot.pairs.find(({ pair }) => pair.tag === line?.tag) : undefined;
   const { target } = choice;
+  useEffect(() => {
+    // What cannot be loaded ahead is loaded when it is opened, and said to be missing there.
+    Promise.all([loadPairChooser(), loadTargetChooser()]).catch(() => undefined);
+  }, []);
   return (
     <div className={styles.page}>
       <div className="for-screen-readers">
@@ -66,30 +74,32 @@ export function SetTheGaugePage() {
       ) : (
         <CautionList />
       )}
-      {open === 'pair' ? (
-        <PairChooser
-          pairs={pairs}
-          chosen={choice.pair}
-          focusAfter={pairKey}
-          onChoose={(pair) => {
-            setOpen(null);
-            change({ pair });
-          }}
-          onClose={() => setOpen(null)}
-        />
-      ) : null}
-      {open === 'target' ? (
-        <TargetChooser
-          target={target}
-          strands={device.kind === 'ready' ? device.snapshot.strands : []}
-          focusAfter={targetKey}
-          onChoose={(chosen) => {
-            setOpen(null);
-            change({ target: chosen });
-          }}
-          onClose={() => setOpen(null)}
-        />
-      ) : null}
+      <Suspense fallback={null}>
+        {open === 'pair' ? (
+          <PairChooser
+            pairs={pairs}
+            chosen={choice.pair}
+            focusAfter={pairKey}
+            onChoose={(pair) => {
+              setOpen(null);
+              change({ pair });
+            }}
+            onClose={() => setOpen(null)}
+          />
+        ) : null}
+        {open === 'target' ? (
+          <TargetChooser
+            target={target}
+            strands={device.kind === 'ready' ? device.snapshot.strands : []}
+            focusAfter={targetKey}
+            onChoose={(chosen) => {
+              setOpen(null);
+              change({ target: chosen });
+            }}
+            onClose={() => setOpen(null)}
+          />
+        ) : null}
+      </Suspense>
     </div>
   );
 }

@@ -150,7 +150,8 @@ export const setTheGauge = {
   heardAt: (when: string, age: string) => `${when}, ${age}.`,
   age,
   serverAway: 'Server away',
-  serverAwayText: 'This device answers by itself. A hold placed since is not known here. Server last heard:',
+  heardAgo: (age: string) => `last heard ${age}`,
+  unknownSince: 'This device answers by itself; a hold placed since is not known here.',
   warnings: 'Heed before pulling',
 
   refusedTitle: 'No reading',

@@ -9,7 +9,8 @@ import { listReadings } from '../../../../src/service/list-readings.ts';
 import { lookUpPair } from '../../../../src/service/look-up.ts';
 import { openPlant, type Plant } from '../../../../src/service/plant.ts';
 import { takeSnapshot } from '../../../../src/service/take-snapshot.ts';
-import { lookUpOnDevice, pairLinesOnDevice, readingsOnDevice } from '../../../../src/web/offline/answer-on-device.ts';
+import { lookUpOnDevice, pairLinesOnDevice } from '../../../../src/web/offline/answer-on-device.ts';
+import { readingsOnDevice } from '../../../../src/web/offline/readings-on-device.ts';
 import { outcomeValue } from '../../../outcome-value.ts';
 import { emptyPlantAtWork } from '../../../plant-at-work.ts';
 
