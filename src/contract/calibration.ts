@@ -6,8 +6,9 @@ import { actAnswer, doubtAnswer } from './doubt.ts';
 import { certificateAnswer, gaugeAnswer, jackAnswer, loadCellAnswer, pairLine } from './equipment.ts';
 import { pairEventAnswer } from './event.ts';
 import { degreeInput, fitAnswer } from './fit.ts';
-import { plantDay, runSheetBody, tag } from './run-sheet-json.ts';
+import { runSheetBody } from './run-sheet-json.ts';
 import { chainAnswer } from './traceability.ts';
+import { plantDay, tag } from './typed-text.ts';
 
 /** A submitted run sheet says of itself which pair, day and load cell it is of. */
 export const submissionBody = z.strictObject({

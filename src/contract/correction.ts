@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { certificateBody, gaugeBody, jackBody, loadCellBody, pumpBody, reasonBody } from './equipment.ts';
-import { plantDay } from './run-sheet-json.ts';
+import { plantDay } from './typed-text.ts';
 
 const corrects = z
   .number('The number of the entry this takes the place of')

@@ -5,8 +5,8 @@ import { z } from 'zod';
 import { pairEventKinds } from '../domain/equipment/pair-event.ts';
 import { roles } from '../domain/rules/role.ts';
 import { certificateBody, gaugeBody, jackBody, loadCellBody, pairBody, pumpBody } from './equipment.ts';
-import { plantDay } from './run-sheet-json.ts';
 import { standardBody } from './traceability.ts';
+import { plantDay } from './typed-text.ts';
 
 export const equipmentFileFormat = 'jackledger-equipment/1';
 

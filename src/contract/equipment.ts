@@ -3,8 +3,8 @@
 import { z } from 'zod';
 import { standing } from './lookup.ts';
 import { quantityAnswer, quantityInput } from './quantity.ts';
-import { plainLine, plantDay, tag } from './run-sheet-json.ts';
 import { attachedFileAnswer, laboratoryAnswer, namedFiles, standardAnswer } from './traceability.ts';
+import { plainLine, plantDay, tag } from './typed-text.ts';
 
 const serial = plainLine('A serial number', 60).min(1, 'A serial number');
 const note = z.string().max(500).optional();

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { eventEffects } from '../domain/equipment/event-effect.ts';
 import { pairEventKinds } from '../domain/equipment/pair-event.ts';
 import { actAnswer } from './doubt.ts';
-import { plainLine, plantDay } from './run-sheet-json.ts';
+import { plainLine, plantDay } from './typed-text.ts';
 
 export const eventBody = z.object({
   what: z.enum(pairEventKinds, `What happened: ${pairEventKinds.join(', ')}`),

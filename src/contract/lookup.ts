@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { gaugeStandards } from '../domain/equipment/gauge-class.ts';
 import { uncertaintyBudgetAnswer } from './fit.ts';
 import { quantityAnswer } from './quantity.ts';
-import { plainLine, plantDay } from './run-sheet-json.ts';
+import { plainLine, plantDay } from './typed-text.ts';
 
 export const standings = ['ready', 'due-soon', 'overdue', 'drifting', 'in-doubt', 'on-hold', 'not-calibrated'] as const;
 export const standing = z.enum(standings);

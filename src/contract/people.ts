@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { roles } from '../domain/rules/role.ts';
 import { reasonBody } from './equipment.ts';
 import { newPassword, personAnswer, personId, personName } from './plant.ts';
-import { plainLine } from './run-sheet-json.ts';
+import { plainLine } from './typed-text.ts';
 
 const role = z.enum(roles, 'One of the roles');
 const code = z.string('The one-time code').min(1, 'The one-time code').max(80);

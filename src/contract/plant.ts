@@ -1,11 +1,10 @@
-// The plant as a whole: what every page says at its top, the list of what falls due, the ledger, signing in.
+// The plant as a whole: what every page says at its top, its strands, signing in. What falls due is in due.ts, the ledger in
+// ledger.ts.
 
 import { z } from 'zod';
 import { roles } from '../domain/rules/role.ts';
-import { entryLine } from './calibration.ts';
-import { pairLine } from './equipment.ts';
 import { ruleProfileAnswer } from './rule-profile.ts';
-import { plainLine, plantDay } from './run-sheet-json.ts';
+import { plainLine, plantDay } from './typed-text.ts';
 
 export const plantAnswer = z.object({
   opened: z.boolean().describe('false while the ledger is empty and waits for the one-time code'),
@@ -53,25 +52,6 @@ export const asOfQuery = z.object({
   asOf: plantDay.optional().describe('The plant as it was at the end of that day, by what was known then'),
 });
 
-export const dueQuery = asOfQuery.extend({
-  within: z
-    .string()
-    .regex(/^\d{1,4}d?$/, 'A number of days, for example 60d')
-    .optional(),
-  standing: z.string().max(40).optional(),
-  on: plantDay.optional(),
-});
-
-export const dueAnswer = z.object({
-  asOf: z.string(),
-  within: z.number().int().nullable(),
-  pairs: z.array(pairLine).describe('Pairs with no valid calibration first, then by due date'),
-  ledgerHead: z.string().describe('The head of the ledger it was taken from, to be checked against it later'),
-});
-export type DueAnswer = z.infer<typeof dueAnswer>;
-
-export const pairListAnswer = z.object({ asOf: z.string(), pairs: z.array(pairLine).describe('By tag') });
-
 export const strandListAnswer = z.object({
   strands: z.array(
     z.object({
@@ -86,27 +66,6 @@ export const strandListAnswer = z.object({
   ),
 });
 export type StrandListAnswer = z.infer<typeof strandListAnswer>;
-
-export const ledgerAnswer = z.object({
-  asOf: z.string(),
-  entries: z.array(entryLine),
-  total: z.number().int(),
-});
-
-export const verificationAnswer = z.object({
-  verified: z.boolean(),
-  entries: z.number().int().describe('Each with its number, its previous hash and its own hash as they were written'),
-  approvals: z.number().int().describe('Of them approvals, each checked for who signed and what'),
-  files: z.number().int().nullable().describe('Attached files that entries name, each found as it was'),
-  head: z.object({ seq: z.number().int(), hash: z.string() }),
-  shortHead: z.string(),
-  notes: z
-    .array(z.object({ seq: z.number().int(), message: z.string() }))
-    .describe('What is odd yet proves nothing: the clock of the server went backwards'),
-});
-
-/** The entry that the head on a paper names. */
-export const heldEntryAnswer = z.object({ seq: z.number().int(), at: z.string(), hash: z.string() });
 
 /** The sheet a pasted or chosen file holds, read by the same code as `jackledger import`. */
 export const readSheetBody = z.object({ text: z.string().max(1_000_000) });

@@ -5,12 +5,14 @@ import { type ProblemCode, problemMeanings } from '../domain/problem.ts';
 
 const codes = Object.keys(problemMeanings) as [ProblemCode, ...ProblemCode[]];
 
+export const problemCode = z.enum(codes);
+
 export const problemAnswer = z.object({
   type: z.string().describe('"about:blank": the code says which problem it is'),
   title: z.string(),
   status: z.number().int(),
   detail: z.string(),
-  code: z.enum(codes),
+  code: problemCode,
   where: z.string().optional(),
   needed: z.string().optional(),
   given: z.string().optional(),

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { calibrationInForceAnswer, doNotExceedAnswer, lookupOutcome, standing, warningAnswer } from './lookup.ts';
-import { plantDay } from './run-sheet-json.ts';
+import { plantDay } from './typed-text.ts';
 
 const forceText = (what: string) => z.string().max(80).optional().describe(what);
 

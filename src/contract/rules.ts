@@ -5,7 +5,7 @@ import { type RuleField, ruleFields, ruleKinds, ruleNames, writeBounds } from '.
 import type { RuleName } from '../domain/rules/rule-profile.ts';
 import { reasonBody } from './equipment.ts';
 import { ruleProfileAnswer } from './rule-profile.ts';
-import { plainLine } from './run-sheet-json.ts';
+import { plainLine } from './typed-text.ts';
 
 const ruleName = z.enum(ruleNames as readonly [RuleName, ...RuleName[]], 'The name of a limit');
 

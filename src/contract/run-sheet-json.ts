@@ -2,44 +2,19 @@
 
 import { z } from 'zod';
 import { type RunSheet, sheetConditions } from '../domain/calibration/run-sheet.ts';
-import { parsePlantDay } from '../domain/dates/plant-day.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import { force } from '../domain/units/force.ts';
 import { length } from '../domain/units/length.ts';
 import { pressure } from '../domain/units/pressure.ts';
 import { parseUnit } from '../domain/units/quantity.ts';
 import { readBody } from './read-body.ts';
+import { plantDay, tag } from './typed-text.ts';
 
 export const runSheetFormat = 'jackledger-run-sheet/1';
 
 /** More cycles or points than any calibration has; a larger file is not a run sheet. */
 const mostCycles = 50;
 const mostPoints = 500;
-
-const tagWords = 'A tag of 1 to 40 Latin letters, digits, dots, hyphens or slashes';
-
-/** Wide and narrow forms of a letter are one letter, and letters of other scripts that look alike are refused. */
-export const tag = z
-  .string(tagWords)
-  .trim()
-  .normalize('NFKC')
-  .min(1, tagWords)
-  .max(40, tagWords)
-  .regex(/^[\p{Script=Latin}\d][\p{Script=Latin}\d._/-]*$/u, tagWords);
-
-/** One line of text a person typed: no control characters, nothing that turns the direction of writing. */
-export const plainLine = (words: string, most: number) =>
-  z
-    .string(words)
-    .trim()
-    .max(most, `${words}, at most ${most} characters`)
-    .regex(/^\P{C}*$/u, `${words}, without control characters`);
-
-const dayWords = 'A day that exists, written YYYY-MM-DD';
-export const plantDay = z
-  .string(dayWords)
-  .trim()
-  .refine((text) => parsePlantDay(text).ok, dayWords);
 
 const measured = (name: string) =>
   z

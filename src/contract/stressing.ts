@@ -23,7 +23,7 @@ import { pressure } from '../domain/units/pressure.ts';
 import { quantityInput, readPositiveQuantity, readSignedQuantity } from './quantity.ts';
 import { readBody } from './read-body.ts';
 import { readTogether } from './read-together.ts';
-import { plainLine, plantDay, tag } from './run-sheet-json.ts';
+import { plainLine, plantDay, tag } from './typed-text.ts';
 
 /** More strands, or pulls of them, than any bed has; a larger body is no record. House rules. */
 const mostPositions = 400;

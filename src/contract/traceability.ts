@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { attachedFileTypes, largestFileBytes } from '../domain/equipment/traceability.ts';
-import { plainLine, plantDay } from './run-sheet-json.ts';
+import { plainLine, plantDay } from './typed-text.ts';
 
 const sha256 = z.string('The SHA-256 of a file').regex(/^[0-9a-f]{64}$/, 'The SHA-256 of a file, 64 digits');
 

@@ -34,6 +34,7 @@ import { peopleRoutes } from './routes/people-routes.ts';
 import { plantRoutes } from './routes/plant-routes.ts';
 import { rulesRoutes } from './routes/rules-routes.ts';
 import { sessionRoutes } from './routes/session-routes.ts';
+import { snapshotRoutes } from './routes/snapshot-routes.ts';
 import { traceabilityRoutes } from './routes/traceability-routes.ts';
 import { setHeaders, setSecurityHeaders } from './security-headers.ts';
 
@@ -128,6 +129,7 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
     doubtRoutes(typed, plant);
     traceabilityRoutes(typed, plant);
     lookUpRoutes(typed, plant);
+    snapshotRoutes(typed, plant);
     rulesRoutes(typed, plant);
     typed.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());
   });

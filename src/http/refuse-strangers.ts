@@ -26,6 +26,7 @@ const forDevices: ReadonlySet<string> = new Set([
   'GET /api/pairs',
   'GET /api/pairs/:tag/lookup',
   'GET /api/pairs/:tag/readings',
+  'GET /api/snapshot',
   'GET /api/strands',
 ]);
 

@@ -1,7 +1,7 @@
 // What falls due: pairs in use, those without a valid calibration first, then by due day.
 
+import type { DueAnswer } from '../contract/due.ts';
 import { headComment } from '../contract/head-comment.ts';
-import type { DueAnswer } from '../contract/plant.ts';
 import { csvCell } from '../contract/run-sheet-csv.ts';
 import type { PlantDay } from '../domain/dates/plant-day.ts';
 import { type Standing, standings } from '../domain/lookup/standing.ts';

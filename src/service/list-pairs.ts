@@ -1,33 +1,27 @@
 // One line for every pair: how it stands on a day. The crew's choice, the register and what falls due use it.
 
+import { answerPairLine } from '../contract/answer-pair-line.ts';
 import type { PairLine } from '../contract/equipment.ts';
 import type { PlantDay } from '../domain/dates/plant-day.ts';
 import type { PairRecord } from '../ledger/plant-state.ts';
-import { approvedCalibrations, standingOf } from './pair-basis.ts';
+import { approvedCalibrations, pairFacts } from './pair-basis.ts';
 import type { Plant } from './plant.ts';
 
 export function pairLine(plant: Plant, record: PairRecord, on: PlantDay): PairLine {
-  const { pair } = record;
-  const standing = standingOf(plant, record, on);
   const current = approvedCalibrations(plant, record, on)[0];
-  const gauge = plant.state.equipment.get(pair.gauge);
-  const jack = plant.state.equipment.get(pair.jack);
-  return {
-    tag: pair.tag,
-    jack: pair.jack,
-    gauge: pair.gauge,
-    pump: pair.pump ?? null,
-    standing: standing.standing,
-    because: standing.because,
-    calibratedOn: current?.calibratedOn ?? null,
-    dueDate: standing.dueDate,
-    daysLeft: standing.daysLeft,
-    waiting: record.calibrations.filter((number) => plant.state.calibrations.get(number)?.status === 'submitted')
-      .length,
-    parted: pair.parted !== undefined && pair.parted.on <= on,
+  const gauge = plant.state.equipment.get(record.pair.gauge);
+  const jack = plant.state.equipment.get(record.pair.jack);
+  const besides = {
+    waiting: waitingOf(plant, record),
     readingUnit: gauge?.kind === 'gauge' ? gauge.fullScale.unit : '',
     forceUnit: current?.sheet.units.force ?? (jack?.kind === 'jack' ? jack.ratedForce.unit : ''),
   };
+  return answerPairLine(pairFacts(plant, record, on), besides, on, plant.state.rules);
+}
+
+/** Answers how many calibrations of a pair wait for a decision. */
+export function waitingOf({ state }: Plant, { calibrations }: PairRecord): number {
+  return calibrations.filter((number) => state.calibrations.get(number)?.status === 'submitted').length;
 }
 
 /** Every pair by tag. */

@@ -1,60 +1,23 @@
-// Looking up a reading or a force: what is asked in words becomes a target, the domain answers, the pair is added.
+// Looking up a reading or a force on the server: of a pair of the plant, or on a bare run sheet.
+// What is asked and answered is the business of contract/answer-lookup.ts.
 
+import { answerLookup, answerLookupOfSheet, type Released } from '../contract/answer-lookup.ts';
 import type { LookupAnswer, LookupQuery } from '../contract/lookup.ts';
-import { readPositiveQuantity } from '../contract/quantity.ts';
 import type { RunSheet } from '../domain/calibration/run-sheet.ts';
 import type { PlantDay } from '../domain/dates/plant-day.ts';
-import { lookUpForce } from '../domain/lookup/look-up-force.ts';
-import { lookUpReading } from '../domain/lookup/look-up-reading.ts';
-import type { LookupBasis, LookupTarget } from '../domain/lookup/lookup-basis.ts';
-import type { LookupResult } from '../domain/lookup/lookup-result.ts';
-import { fail, type Outcome, succeed } from '../domain/problem.ts';
+import type { Outcome } from '../domain/problem.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
-import { jackingForce } from '../domain/strand/jacking-force.ts';
-import { columnFor } from '../domain/strand/strand-row.ts';
-import { findStrand } from '../domain/strand/strand-table.ts';
-import { stressCeiling } from '../domain/strand/stress-ceiling.ts';
-import { force } from '../domain/units/force.ts';
-import { parseNumber } from '../domain/units/number.ts';
-import { pressure } from '../domain/units/pressure.ts';
-import { convert } from '../domain/units/quantity.ts';
-import { parseTemperature } from '../domain/units/temperature.ts';
 import { findPair } from './find-record.ts';
-import { type PairBasis, pairBasis } from './pair-basis.ts';
+import { pairBasis } from './pair-basis.ts';
 import type { Plant } from './plant.ts';
 import { type SheetFitOptions, sheetBasis } from './sheet-basis.ts';
-
-/** A named person who lets a withheld reading be shown. */
-export type Released = { readonly name: string } | null;
 
 /** Answers the reading to set with a pair, or the force behind a reading. Problems: `unknown-pair`, those of the query. */
 export function lookUpPair(plant: Plant, tag: string, query: LookupQuery, released: Released): Outcome<LookupAnswer> {
   const record = findPair(plant.state, tag);
   if (!record.ok) return record;
-  const on = query.on ?? plant.today();
-  const found = pairBasis(plant, record.value, on);
-  if (!found.ok) return found;
-  const { basis, standing, current } = found.value;
-  const fraction = readFraction(query.fraction);
-  if (!fraction.ok) return fraction;
-  const result = answerQuery(basis, query, released);
-  if (!result.ok) return result;
-  return succeed({
-    ...answerOf(result.value, on),
-    standing: standing.standing,
-    because: standing.because,
-    dueDate: standing.dueDate,
-    pair: {
-      tag: record.value.pair.tag,
-      jack: record.value.pair.jack,
-      gauge: record.value.pair.gauge,
-      strandsPulled: basis.jack?.strandsPulled ?? 1,
-      strand: query.strand ?? null,
-      fraction: fraction.value,
-    },
-    calibration: calibrationOf(current),
-    dial: dialOf(basis),
-  });
+  const found = pairBasis(plant, record.value, query.on ?? plant.today());
+  return found.ok ? answerLookup(found.value, query, released) : found;
 }
 
 /** Answers a look-up on a bare run sheet: no pair, no due day; what acceptance finds is a warning, never a refusal. */
@@ -65,123 +28,5 @@ export function lookUpSheet(
   options: SheetFitOptions & { readonly today: PlantDay },
 ): Outcome<LookupAnswer> {
   const basis = sheetBasis(sheet, rules, options);
-  if (!basis.ok) return basis;
-  const result = answerQuery(basis.value, query, null);
-  if (!result.ok) return result;
-  return succeed({
-    ...answerOf(result.value, query.on ?? options.today),
-    standing: null,
-    because: null,
-    dueDate: null,
-    pair: null,
-    calibration: null,
-    dial: null,
-  });
-}
-
-function answerQuery(basis: LookupBasis, query: LookupQuery, released: Released): Outcome<LookupResult> {
-  const temperature = readTemperature(query.temperature);
-  if (!temperature.ok) return temperature;
-  const options = { released, temperatureCelsius: temperature.value };
-  if (query.reading !== undefined) {
-    if (query.force !== undefined || query.strand !== undefined) {
-      return fail('usage', 'Ask for a force or for a reading, not for both.', { where: 'reading' });
-    }
-    const reading = readPositiveQuantity(pressure, query.reading, 'reading');
-    if (!reading.ok) return reading;
-    const unit = basis.curve?.units.force ?? 'kN';
-    return succeed(lookUpForce(basis, reading.value, { unit, ...options }));
-  }
-  const target = readTarget(basis, query);
-  return target.ok ? succeed(lookUpReading(basis, target.value, options)) : target;
-}
-
-function readTarget(basis: LookupBasis, query: LookupQuery): Outcome<LookupTarget> {
-  const preload = query.preload === undefined ? null : readPositiveQuantity(force, query.preload, 'preload');
-  if (preload !== null && !preload.ok) return preload;
-  const common = { preload: preload?.value ?? null };
-  const strands = basis.jack?.strandsPulled ?? 1;
-  const strand = query.strand === undefined ? null : findStrand(query.strand, 'strand');
-  if (strand !== null && !strand.ok) return strand;
-  if (query.force !== undefined) {
-    if (query.fraction !== undefined) {
-      return fail('usage', 'Give a force, or a strand with a fraction; a fraction of a given force means nothing.', {
-        where: 'fraction',
-      });
-    }
-    const asked = readPositiveQuantity(force, query.force, 'force');
-    if (!asked.ok) return asked;
-    const column = columnFor(asked.value.unit);
-    const ceiling = strand === null ? null : stressCeiling(strand.value, column, { strands, rules: basis.rules });
-    return succeed({ ...common, force: asked.value, ceiling });
-  }
-  if (strand === null) {
-    return fail('field-missing', 'A target is needed: a force, or a strand with a fraction.', {
-      where: 'force',
-      needed: 'force "31 kip", or strand "1/2 in 270" with fraction 0.75',
-    });
-  }
-  const fraction = readFraction(query.fraction);
-  if (!fraction.ok) return fraction;
-  if (fraction.value === null) {
-    return fail('field-missing', 'A strand needs the fraction of its breaking load that is pulled.', {
-      where: 'fraction',
-      needed: 'a number above 0 and at most 1, for example 0.75',
-    });
-  }
-  const column = columnFor(basis.curve?.units.force ?? basis.jack?.ratedForce.unit ?? 'kN');
-  return succeed({
-    ...common,
-    force: jackingForce(strand.value, column, { fraction: fraction.value, strands }),
-    ceiling: stressCeiling(strand.value, column, { strands, rules: basis.rules }),
-  });
-}
-
-/** Answers the temperature at work in degrees Celsius; undefined where none was given. */
-export function readTemperature(input: string | undefined): Outcome<number | undefined> {
-  return input === undefined ? succeed(undefined) : parseTemperature(input, 'temperature');
-}
-
-function answerOf(result: LookupResult, asOf: PlantDay) {
-  const { uncertainty, warnings } = result;
-  return {
-    ...result,
-    uncertainty: uncertainty === null ? null : { ...uncertainty, contributions: [...uncertainty.contributions] },
-    asOf,
-    warnings: [...warnings],
-  };
-}
-
-/** Answers the calibration in force as every look-up shows it. */
-export function calibrationOf(current: PairBasis['current']): LookupAnswer['calibration'] {
-  if (current === null) return null;
-  return {
-    number: current.record.number,
-    calibratedOn: current.record.calibratedOn,
-    loadCell: current.record.loadCell,
-    certificate: current.certificate?.number ?? null,
-    laboratory: current.certificate?.laboratory ?? null,
-  };
-}
-
-function dialOf(basis: LookupBasis): LookupAnswer['dial'] {
-  if (basis.gauge === null) return null;
-  const { display, fullScale, graduation } = basis.gauge;
-  if (basis.curve === null) return { display, fullScale, graduation, calibrated: null };
-  const { units, readingRange } = basis.curve;
-  const onDial = (value: number): number => convert(pressure, { value, unit: units.reading }, fullScale.unit);
-  const calibrated = { low: onDial(readingRange.low), high: onDial(readingRange.high) };
-  return { display, fullScale, graduation, calibrated };
-}
-
-/** Answers the fraction of the breaking load that was asked for; null where none was. */
-function readFraction(input: LookupQuery['fraction']): Outcome<number | null> {
-  if (input === undefined) return succeed(null);
-  const number = typeof input === 'number' ? succeed(input) : parseNumber(input, 'fraction');
-  if (!number.ok || (number.value > 0 && number.value <= 1)) return number;
-  return fail('number-out-of-range', `A fraction of the breaking load cannot be ${input}.`, {
-    where: 'fraction',
-    needed: 'a number above 0 and at most 1, for example 0.75',
-    given: String(input),
-  });
+  return basis.ok ? answerLookupOfSheet(basis.value, query, query.on ?? options.today) : basis;
 }

@@ -1,19 +1,25 @@
-// What a pair stands on at a day: its calibration in force, the one before, its standing, and the basis of look-ups.
+// What a pair stands on at a day: its calibration in force, the one before, and all that its standing and look-ups rest on.
+// The standing and the basis of look-ups are made of it by domain/lookup/pair-snapshot.ts, here and on a device alike.
 
+import type { PairOnDay } from '../contract/answer-lookup.ts';
 import type { AcceptanceResult } from '../domain/calibration/acceptance-result.ts';
-import type { Curve } from '../domain/calibration/curve.ts';
+import { workingCurve } from '../domain/calibration/curve.ts';
 import type { CalibrationLevel } from '../domain/calibration/levels.ts';
 import { isSameCurve } from '../domain/calibration/same-curve.ts';
 import { type PlantDay, plantDayAt } from '../domain/dates/plant-day.ts';
 import { changeBetweenCalibrations } from '../domain/drift/between-calibrations.ts';
 import type { Certificate } from '../domain/equipment/equipment.ts';
-import { type ActingEvent, actingEvents } from '../domain/equipment/event-effect.ts';
-import { readableStep } from '../domain/equipment/readable-step.ts';
-import { warningsOfFirstUse } from '../domain/lookup/first-use.ts';
 import { warningsOfStanding } from '../domain/lookup/judge-target.ts';
-import type { LookupBasis } from '../domain/lookup/lookup-basis.ts';
-import { judgeStanding, type StandingJudgement } from '../domain/lookup/standing.ts';
-import { type Warning, type WarningCode, warn } from '../domain/lookup/warning.ts';
+import type { CertificateBehind } from '../domain/lookup/lookup-basis.ts';
+import {
+  basisOn,
+  type PairFacts,
+  type PairSnapshot,
+  type PlantGround,
+  standingOn,
+} from '../domain/lookup/pair-snapshot.ts';
+import type { StandingJudgement } from '../domain/lookup/standing.ts';
+import { type Warning, warn } from '../domain/lookup/warning.ts';
 import { type Outcome, succeed } from '../domain/problem.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
 import { canonicalText } from '../ledger/canonical-bytes.ts';
@@ -59,110 +65,70 @@ export function latestChange(plant: Plant, approved: readonly CalibrationRecord[
 
 /** How a pair stands on a day. */
 export function standingOf(plant: Plant, record: PairRecord, on: PlantDay): StandingJudgement {
+  return standingOn(pairFacts(plant, record, on), on, plant.state.rules);
+}
+
+/** Answers what is known of a pair on a day that its standing is judged from. */
+export function pairFacts(plant: Plant, record: PairRecord, on: PlantDay): PairFacts {
   const approved = approvedCalibrations(plant, record, on);
   const [current] = approved;
-  const speaking = warningsAgainst(plant, record, current, on);
-  return judgeStanding(
-    {
-      pair: record.pair,
-      hold: record.hold,
-      calibratedOn: current?.calibratedOn ?? null,
-      changePercent: latestChange(plant, approved)?.changePercent ?? null,
-      voidBecause: speaking.find(({ weight }) => weight === 'refuse')?.message ?? null,
-      doubts: speaking.filter(({ weight }) => weight === 'stop').map(({ message }) => message),
-    },
-    on,
-    plant.state.rules,
-  );
+  const { pair, hold, events } = record;
+  return {
+    pair,
+    hold: hold === null ? null : { reason: hold.reason },
+    events: events.flatMap(({ seq, what, on: day, note, effect, settled }) =>
+      settled === undefined ? [{ seq, what, on: day, note, effect }] : [],
+    ),
+    inForce:
+      current === undefined
+        ? null
+        : {
+            number: current.number,
+            calibratedOn: current.calibratedOn,
+            loadCell: current.loadCell,
+            changePercent: latestChange(plant, approved)?.changePercent ?? null,
+            notAsApproved: notAsApproved(plant, current),
+            correctedParts: correctedParts(plant, record, current),
+            doubts: openDoubts(plant, record, current, on).map(({ cause, because }) => ({ cause, because })),
+          },
+  };
 }
 
-/** What speaks against a pair beside its dates: a curve other than the approved one, events, doubts nobody cleared. */
-function warningsAgainst(
-  plant: Plant,
-  record: PairRecord,
-  current: CalibrationRecord | undefined,
-  on: PlantDay,
-): readonly Warning[] {
-  if (current === undefined) return [];
-  const events = actingEvents(record.events, current, on).map(({ effect, because }) =>
-    warn(codeOfEffect[effect], because),
-  );
-  const doubts = openDoubts(plant, record, current, on).map(({ cause, because }) =>
-    warn(cause === 'pair-as-found' ? 'curve-in-doubt' : 'reference-in-doubt', because),
-  );
-  const fit = current.approvedCurve === undefined ? null : plant.fitOf(current);
-  return [
-    ...(fit?.ok ? warningsOfApproval(current, fit.value.curve) : []),
-    ...events,
-    ...doubts,
-    ...warningsOfCorrectedParts(plant, record, current),
-  ];
+/** A curve that fits otherwise than when it was approved, by another version or from another sheet, gives no number. */
+function notAsApproved(plant: Plant, record: CalibrationRecord): string | null {
+  if (record.approvedCurve === undefined) return null;
+  const fit = plant.fitOf(record);
+  if (!fit.ok || isSameCurve(fit.value.curve, record.approvedCurve)) return null;
+  return `The run sheet of ${record.number} gives another curve than the one ${record.decidedBy} approved; enter and approve it again.`;
 }
 
-const codeOfEffect = {
-  void: 'void-by-event',
-  stop: 'event-not-settled',
-  caution: 'event-reported',
-} as const satisfies Readonly<Record<ActingEvent['effect'], WarningCode>>;
-
-export interface PairBasis {
-  readonly basis: LookupBasis;
-  readonly standing: StandingJudgement;
-  /** The calibration in force, with the certificate of its day. */
-  readonly current: { readonly record: CalibrationRecord; readonly certificate: Certificate | null } | null;
-}
-
-/** Answers what look-ups of a pair rest on at a day. */
-export function pairBasis(plant: Plant, record: PairRecord, on: PlantDay): Outcome<PairBasis> {
-  const today = plant.today();
-  return plant.untilNextEntry('bases', `${today} ${on} ${record.pair.tag}`, () =>
-    computeBasis(plant, record, on, today),
-  );
-}
-
-function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: PlantDay): Outcome<PairBasis> {
-  const ofAnotherDay = on === today ? succeed([]) : warningsOfAnotherDay(plant, record, on, today);
-  if (!ofAnotherDay.ok) return ofAnotherDay;
-  const { pair } = record;
-  const parts = partsOf(plant.state, { pair: pair.tag, loadCell: null, day: null });
+/** Answers all that a reading of a pair is computed from, as known on a day. Problems: those of its parts and of the fit. */
+export function pairSnapshot(plant: Plant, record: PairRecord, on: PlantDay): Outcome<PairSnapshot> {
+  const parts = partsOf(plant.state, { pair: record.pair.tag, loadCell: null, day: null });
   if (!parts.ok) return parts;
-  const standing = standingOf(plant, record, on);
-  const approved = approvedCalibrations(plant, record, on);
-  const [latest] = approved;
-  const { rules } = plant.state;
-  const judged = latest === undefined ? null : judgeCurve(plant, latest);
-  if (judged !== null && !judged.ok) return judged;
-  const certificate = judged?.value.parts.certificate ?? null;
-  const firstUse =
-    latest === undefined
-      ? []
-      : warningsOfFirstUse({ calibratedOn: latest.calibratedOn, firstUseOn: latest.sheet.firstUseOn }, on, rules);
+  const { jack, gauge } = parts.value;
+  const facts = pairFacts(plant, record, on);
+  const [current] = approvedCalibrations(plant, record, on);
+  if (current === undefined) return succeed({ ...facts, jack, gauge, worksBy: null });
+  const judged = judgeCurve(plant, current);
+  if (!judged.ok) return judged;
+  const { fit, parts: behind } = judged.value;
+  const { levels, acceptance } = judged.value.judged;
   return succeed({
-    standing,
-    current: latest === undefined ? null : { record: latest, certificate },
-    basis: {
-      curve: judged?.value.fit.curve ?? null,
-      jack: parts.value.jack,
-      gauge: parts.value.gauge,
-      certificate,
+    ...facts,
+    jack,
+    gauge,
+    worksBy: {
+      curve: workingCurve(fit.curve),
+      certificate: behind.certificate === null ? null : certificateBehind(behind.certificate),
       budget: {
-        cellResolution: judged?.value.parts.cell?.resolution ?? null,
-        reversibilityPercent: usedFallingPercent(judged?.value.judged.levels ?? [], rules),
-        driftPercent: latestChange(plant, approved)?.changePercent ?? null,
-        calibratedAtCelsius: latest?.sheet.temperatureCelsius ?? null,
+        cellResolution: behind.cell?.resolution ?? null,
+        reversibilityPercent: usedFallingPercent(levels, plant.state.rules),
+        driftPercent: facts.inForce?.changePercent ?? null,
+        calibratedAtCelsius: current.sheet.temperatureCelsius ?? null,
       },
-      standing,
-      parted: pair.parted !== undefined && pair.parted.on <= on,
-      onHold: record.hold !== null,
-      acceptance: withoutSettledRule(plant, record, latest, on, judged?.value.judged.acceptance ?? []),
-      besides: [
-        ...warningsOfClock(plant, today),
-        ...warningsAgainst(plant, record, latest, on),
-        ...ofAnotherDay.value,
-        ...firstUse,
-      ],
-      step: readableStep(parts.value.gauge),
-      rules,
+      acceptance: withoutSettledRule(plant, record, current, on, acceptance),
+      firstUseOn: current.sheet.firstUseOn ?? null,
     },
   });
 }
@@ -171,11 +137,11 @@ function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: Pla
 function withoutSettledRule(
   plant: Plant,
   record: PairRecord,
-  current: CalibrationRecord | undefined,
+  current: CalibrationRecord,
   on: PlantDay,
   acceptance: readonly AcceptanceResult[],
 ): readonly AcceptanceResult[] {
-  const doubts = current === undefined ? [] : doubtsAbout(plant, record, current, on);
+  const doubts = doubtsAbout(plant, record, current, on);
   if (!doubts.some(({ cause }) => cause === 'certificate-not-valid' || cause === 'certificate-withdrawn')) {
     return acceptance;
   }
@@ -183,16 +149,13 @@ function withoutSettledRule(
 }
 
 /** A part corrected after the approval may have been judged otherwise: its graduation, span or area was another. */
-function warningsOfCorrectedParts(plant: Plant, { pair }: PairRecord, record: CalibrationRecord): readonly Warning[] {
+function correctedParts(plant: Plant, { pair }: PairRecord, record: CalibrationRecord): readonly string[] {
   const { number, loadCell, approvedParts, approvedCertificate } = record;
   if (approvedParts === undefined) return [];
   const ofCell = plant.state.certificates.get(loadCell) ?? [];
   const held = ofCell.findLast((each) => each.number === approvedCertificate?.number);
   const corrected = (what: string, seq: number | undefined) =>
-    warn(
-      'part-corrected',
-      `${what} was corrected in entry ${seq} after ${number} was approved; quality looks at ${number} again.`,
-    );
+    `${what} was corrected in entry ${seq} after ${number} was approved; quality looks at ${number} again.`;
   const ofCertificate =
     approvedCertificate && held !== undefined && !isSameCertificate(held, approvedCertificate)
       ? [corrected(`Certificate ${held.number}`, plant.state.standing.get(standingCertificate(loadCell, held.number)))]
@@ -210,12 +173,28 @@ function isSameCertificate({ withdrawn: _a, ...one }: Certificate, { withdrawn: 
   return canonicalText(one) === canonicalText(other);
 }
 
-/** A curve that fits otherwise than when it was approved, by another version or from another sheet, gives no number. */
-function warningsOfApproval(record: CalibrationRecord, curve: Curve): readonly Warning[] {
-  if (record.approvedCurve === undefined) return [];
-  if (isSameCurve(curve, record.approvedCurve)) return [];
-  const message = `The run sheet of ${record.number} gives another curve than the one ${record.decidedBy} approved; enter and approve it again.`;
-  return [warn('curve-not-as-approved', message)];
+function certificateBehind(certificate: Certificate): CertificateBehind {
+  const { number, laboratory, expandedUncertaintyPercent, coverageFactor } = certificate;
+  return { number, laboratory, expandedUncertaintyPercent, coverageFactor };
+}
+
+/** Answers what holds for every pair of the plant. */
+export function plantGround({ state }: Plant): PlantGround {
+  const { rules, newestAt, plant } = state;
+  return { rules, newestOn: newestAt === null ? null : plantDayAt(newestAt, plant?.timeZone ?? 'UTC') };
+}
+
+/** Answers what look-ups of a pair rest on at a day. */
+export function pairBasis(plant: Plant, record: PairRecord, on: PlantDay): Outcome<PairOnDay> {
+  const today = plant.today();
+  return plant.untilNextEntry('bases', `${today} ${on} ${record.pair.tag}`, () => {
+    const ofAnotherDay = on === today ? succeed([]) : warningsOfAnotherDay(plant, record, on, today);
+    if (!ofAnotherDay.ok) return ofAnotherDay;
+    const snapshot = pairSnapshot(plant, record, on);
+    if (!snapshot.ok) return snapshot;
+    const basis = basisOn(snapshot.value, plantGround(plant), on, { today, ofAnotherDay: ofAnotherDay.value });
+    return succeed({ snapshot: snapshot.value, basis, on });
+  });
 }
 
 /** The largest difference between falling and rising series, in % of force, where the rules say readings are used falling. */
@@ -241,13 +220,4 @@ function warningsOfAnotherDay(
   if (!now.ok) return now;
   const inTheWay = warningsOfStanding(now.value.basis).filter(({ weight }) => weight === 'refuse' || weight === 'stop');
   return succeed([ofAnotherDay, ...inTheWay]);
-}
-
-/** A clock set back would make an expired calibration valid again, and a superseded one the newest. */
-function warningsOfClock({ state }: Plant, today: PlantDay): readonly Warning[] {
-  if (state.newestAt === null) return [];
-  const newest = plantDayAt(state.newestAt, state.plant?.timeZone ?? 'UTC');
-  if (newest <= today) return [];
-  const message = `By the clock of this machine today is ${today}, but the ledger has an entry of ${newest}; set the clock right (where it is right: jackledger set-clock-right).`;
-  return [warn('clock-behind-ledger', message)];
 }

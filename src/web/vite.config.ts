@@ -3,17 +3,25 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { listBuiltFiles } from './list-built-files.ts';
+import { withoutJsonSchema } from './without-json-schema.ts';
 
 const port = process.env.JACKLEDGER_PORT ?? '4180';
 
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
-  plugins: [react()],
+  plugins: [react(), withoutJsonSchema(), listBuiltFiles()],
   build: {
     outDir: fileURLToPath(new URL('../../dist/web', import.meta.url)),
     emptyOutDir: true,
     rolldownOptions: {
+      input: {
+        index: fileURLToPath(new URL('index.html', import.meta.url)),
+        'service-worker': fileURLToPath(new URL('offline/service-worker.ts', import.meta.url)),
+      },
       output: {
+        // The worker stands at the root, under one name, for the pages of every version.
+        entryFileNames: ({ name }) => (name === 'service-worker' ? '[name].js' : 'assets/[name]-[hash].js'),
         // One chunk, so that zod is set up before any chunk that makes a schema runs.
         codeSplitting: { groups: [{ name: 'zod', test: /node_modules\/zod\/|zod-without-eval/ }] },
       },

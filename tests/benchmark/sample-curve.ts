@@ -46,11 +46,7 @@ export function lookupBasis(): LookupBasis {
     },
     certificate: {
       number: 'K-1',
-      loadCell: 'LC-1',
       laboratory: 'Laboratory',
-      traceableTo: 'National standard of force',
-      calibratedOn: '2026-01-01',
-      validUntil: '2027-01-01',
       expandedUncertaintyPercent: 0.24,
       coverageFactor: 2,
     },

@@ -200,7 +200,7 @@ describe('without a number', () => {
     await page.getByLabel('Why').fill('The other pair is');
     await context.setOffline(true);
     await page.evaluate(() => window.dispatchEvent(new Event('visibilitychange')));
-    await page.getByRole('heading', { name: 'No connection: no reading' }).first().waitFor();
+    await page.getByRole('status', { name: 'Server away' }).waitFor();
     await context.setOffline(false);
     await expect.poll(() => page.getByLabel('Why').inputValue()).toBe('The other pair is');
     await page.reload();
@@ -242,17 +242,20 @@ describe('without a number', () => {
 });
 
 describe('without a connection', () => {
-  test('the number goes away, and comes back with the server', async () => {
+  test('the number stays, with since when the server is away and what that leaves unknown', async () => {
     await page.goto('/?pair=P-01&force=31+kip');
     await reading().waitFor();
     const before = await shownReading();
+    const away = page.getByRole('status', { name: 'Server away' });
+    expect(await away.count()).toBe(0);
 
     await context.setOffline(true);
-    await page.getByRole('heading', { name: 'No connection: no reading' }).first().waitFor();
-    expect(await reading().count()).toBe(0);
+    await expectText(away, 'last heard just now');
+    await expectText(page.getByRole('main'), 'a hold placed since is not known here');
+    expect(await shownReading()).toBe(before);
 
     await context.setOffline(false);
-    await reading().waitFor();
+    await away.waitFor({ state: 'detached' });
     expect(await shownReading()).toBe(before);
   });
 

@@ -3,7 +3,8 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { calibrationAnswer, calibrationListAnswer, pairPageAnswer } from '../../src/contract/calibration.ts';
-import { dueAnswer, plantAnswer } from '../../src/contract/plant.ts';
+import { dueAnswer } from '../../src/contract/due.ts';
+import { plantAnswer } from '../../src/contract/plant.ts';
 import { samplePassword } from '../../src/service/lay-out-sample-plant.ts';
 import { expectSoundPage, openDesk, openFigures, signInAs, telephone } from './desk-page.ts';
 import { launchChromium } from './launch-chromium.ts';

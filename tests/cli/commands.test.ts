@@ -1,10 +1,10 @@
 import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { dueAnswer } from '../../src/contract/due.ts';
 import { equipmentFile } from '../../src/contract/equipment-file.ts';
 import { fitAnswer } from '../../src/contract/fit.ts';
 import { lookupAnswer } from '../../src/contract/lookup.ts';
-import { dueAnswer } from '../../src/contract/plant.ts';
 import { type CommandResult, root, runCommand, temporaryFolder } from './run-command.ts';
 
 let folder: string;

@@ -1,8 +1,8 @@
 import { existsSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { dueAnswer } from '../../src/contract/due.ts';
 import { lookupAnswer } from '../../src/contract/lookup.ts';
-import { dueAnswer } from '../../src/contract/plant.ts';
 import { type ReadingsAnswer, readingsAnswer } from '../../src/contract/readings-table.ts';
 import { expectDigits } from '../expect-digits.ts';
 import { type CommandResult, runCommand, temporaryFolder } from './run-command.ts';

@@ -1,8 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { calibrationAnswer, pairPageAnswer } from '../../src/contract/calibration.ts';
+import { dueAnswer, pairListAnswer } from '../../src/contract/due.ts';
 import { equipmentAnswer } from '../../src/contract/equipment.ts';
+import { ledgerAnswer } from '../../src/contract/ledger.ts';
 import { partPageAnswer } from '../../src/contract/part-page.ts';
-import { dueAnswer, ledgerAnswer, pairListAnswer } from '../../src/contract/plant.ts';
 import { problemAnswer } from '../../src/contract/problem.ts';
 import { rulesAnswer } from '../../src/contract/rules.ts';
 import { twelveMonthsTwoPercent } from '../../src/domain/rules/twelve-months-two-percent.ts';

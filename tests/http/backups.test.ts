@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { backupsAnswer } from '../../src/contract/backup.ts';
-import { verificationAnswer } from '../../src/contract/plant.ts';
+import { verificationAnswer } from '../../src/contract/ledger.ts';
 import { problemAnswer } from '../../src/contract/problem.ts';
 import { type App, buildApp } from '../../src/http/app.ts';
 import { writeShortHead } from '../../src/ledger/short-head.ts';

@@ -1,15 +1,8 @@
 import Papa from 'papaparse';
 import { beforeEach, describe, expect, it } from 'vitest';
-import {
-  dueAnswer,
-  heldEntryAnswer,
-  ledgerAnswer,
-  peopleAnswer,
-  plantAnswer,
-  sessionAnswer,
-  strandListAnswer,
-  verificationAnswer,
-} from '../../src/contract/plant.ts';
+import { dueAnswer } from '../../src/contract/due.ts';
+import { heldEntryAnswer, ledgerAnswer, verificationAnswer } from '../../src/contract/ledger.ts';
+import { peopleAnswer, plantAnswer, sessionAnswer, strandListAnswer } from '../../src/contract/plant.ts';
 import { problemAnswer } from '../../src/contract/problem.ts';
 import type { App } from '../../src/http/app.ts';
 import { writeShortHead } from '../../src/ledger/short-head.ts';

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { dueAnswer } from '../../src/contract/plant.ts';
+import { dueAnswer } from '../../src/contract/due.ts';
 import { problemAnswer } from '../../src/contract/problem.ts';
 import { rulesAnswer } from '../../src/contract/rules.ts';
 import type { App } from '../../src/http/app.ts';

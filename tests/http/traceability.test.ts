@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { pairPageAnswer } from '../../src/contract/calibration.ts';
 import { certificateAnswer, equipmentAnswer } from '../../src/contract/equipment.ts';
-import { verificationAnswer } from '../../src/contract/plant.ts';
+import { verificationAnswer } from '../../src/contract/ledger.ts';
 import { problemAnswer } from '../../src/contract/problem.ts';
 import { keptFileAnswer, laboratoryAnswer, standardAnswer } from '../../src/contract/traceability.ts';
 import type { App } from '../../src/http/app.ts';

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Curve, forceBehindReading, forcePerReading } from '../../src/domain/calibration/curve.ts';
+import { forceBehindReading, forcePerReading, type WorkingCurve } from '../../src/domain/calibration/curve.ts';
 import { fitCalibration } from '../../src/domain/calibration/fit-calibration.ts';
 import type { RunSheet } from '../../src/domain/calibration/run-sheet.ts';
 import type { Gauge } from '../../src/domain/equipment/equipment.ts';
@@ -88,7 +88,7 @@ function targetAt(basis: LookupBasis, share: number, unit: ForceUnit) {
 }
 
 /** The largest dF/dp over the calibrated range of a curve of degree 3 or less: at its ends or at a thousand places between. */
-function steepestForcePerReading(curve: Curve): number {
+function steepestForcePerReading(curve: WorkingCurve): number {
   const { low, high } = curve.readingRange;
   const places = Array.from({ length: 1001 }, (_, place) => low + ((high - low) * place) / 1000);
   return Math.max(...places.map((reading) => outcomeValue(forcePerReading(curve, reading))));

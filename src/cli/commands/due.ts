@@ -1,6 +1,6 @@
 // jackledger due: which pairs fall due, those without a valid calibration first.
 
-import { dueQuery } from '../../contract/plant.ts';
+import { dueQuery } from '../../contract/due.ts';
 import { readBody } from '../../contract/read-body.ts';
 import { succeed } from '../../domain/problem.ts';
 import { listDue, readStanding, writeDueCsv } from '../../service/list-due.ts';

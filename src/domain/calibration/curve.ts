@@ -2,7 +2,7 @@
 // How it is fitted is in fit-calibration.ts; rounding to the dial and warnings are in lookup/.
 
 import { fail, type Outcome, succeed } from '../problem.ts';
-import type { PolynomialFit } from '../regression/fit-polynomial.ts';
+import type { FittedPolynomial, PolynomialFit } from '../regression/fit-polynomial.ts';
 import { invertPredictionBand } from '../regression/inversion-interval.ts';
 import { invert } from '../regression/invert.ts';
 import { predict, slopeAt } from '../regression/predict.ts';
@@ -12,15 +12,43 @@ import type { ForceUnit } from '../units/force.ts';
 import type { PressureUnit } from '../units/pressure.ts';
 import { writeQuantity, writeQuantityInFull } from '../units/write-quantity.ts';
 
-export interface Curve {
+/** A curve as far as it is worked by: force and reading, each from the other, with the interval of one setting. */
+export interface WorkingCurve {
   /** The quantity that was observed, y of the fit; the other one was set and is x. */
   readonly response: 'reading' | 'force';
   /** The units of the sheet; every number of the curve is in them. */
   readonly units: { readonly force: ForceUnit; readonly reading: PressureUnit };
-  readonly fit: PolynomialFit;
+  readonly fit: FittedPolynomial;
   /** Of the set quantity the range of the fitted points; of the observed one the curve's values at its ends. */
   readonly forceRange: Range;
   readonly readingRange: Range;
+}
+
+/** The same with everything its fit says, as it is judged and drawn. */
+export interface Curve extends WorkingCurve {
+  readonly fit: PolynomialFit;
+}
+
+/** Answers a curve without what is only judged and drawn: what a device takes along of it. */
+export function workingCurve({ response, units, fit, forceRange, readingRange }: Curve): WorkingCurve {
+  const { degree, centre, halfWidth, scaledCoefficients, inverseInformation, xRange } = fit;
+  const { residualStandardDeviation, degreesOfFreedom } = fit;
+  return {
+    response,
+    units,
+    fit: {
+      degree,
+      centre,
+      halfWidth,
+      scaledCoefficients,
+      inverseInformation,
+      residualStandardDeviation,
+      degreesOfFreedom,
+      xRange,
+    },
+    forceRange,
+    readingRange,
+  };
 }
 
 /** Answers the curve that a strictly increasing fit describes, with its calibrated range in both quantities. */
@@ -39,7 +67,7 @@ export function curveOfFit(fit: PolynomialFit, response: Curve['response'], unit
  * Source: design of the program, "Calculations" 3 and 11.
  * Example: F[kN] = 21.5 p[MPa] + 4.8 (a published worked example): 937.44 kN needs 43.38 MPa.
  */
-export function readingForForce(curve: Curve, force: number): Outcome<number> {
+export function readingForForce(curve: WorkingCurve, force: number): Outcome<number> {
   const inside = withinRange(force, curve.forceRange);
   if (inside === null) return outside(force, curve.forceRange, curve.units.force);
   return curve.response === 'reading' ? succeed(predict(curve.fit, inside)) : invert(curve.fit, inside);
@@ -52,7 +80,7 @@ export function readingForForce(curve: Curve, force: number): Outcome<number> {
  * Source: design of the program, "Calculations" 3 and 11.
  * Example: the load cell of NIST/SEMATECH e-Handbook 4.6.1 at deflection 1.239722: 1,705,106 lb.
  */
-export function forceBehindReading(curve: Curve, reading: number): Outcome<number> {
+export function forceBehindReading(curve: WorkingCurve, reading: number): Outcome<number> {
   const inside = withinRange(reading, curve.readingRange);
   if (inside === null) return outside(reading, curve.readingRange, curve.units.reading);
   return curve.response === 'force' ? succeed(predict(curve.fit, inside)) : invert(curve.fit, inside);
@@ -63,7 +91,7 @@ export function forceBehindReading(curve: Curve, reading: number): Outcome<numbe
  * the force. In the curve's force unit per pressure unit. Range and problem as for `forceBehindReading`.
  * Source: JCGM 100:2008 5.1.3, sensitivity coefficient.
  */
-export function forcePerReading(curve: Curve, reading: number): Outcome<number> {
+export function forcePerReading(curve: WorkingCurve, reading: number): Outcome<number> {
   const force = forceBehindReading(curve, reading);
   if (!force.ok) return force;
   return succeed(curve.response === 'force' ? slopeAt(curve.fit, reading) : 1 / slopeAt(curve.fit, force.value));
@@ -77,7 +105,7 @@ export function forcePerReading(curve: Curve, reading: number): Outcome<number> 
  * `interval-two-rays` or `interval-outside-range`, with numbers in the curve's force unit.
  * Source: NIST/SEMATECH e-Handbook 4.5.1.2 (from memory) and the sources of `invertPredictionBand`.
  */
-export function forceIntervalAtReading(curve: Curve, reading: number, level: number): Outcome<Interval> {
+export function forceIntervalAtReading(curve: WorkingCurve, reading: number, level: number): Outcome<Interval> {
   const inside = withinRange(reading, curve.readingRange);
   if (inside === null) return outside(reading, curve.readingRange, curve.units.reading);
   return curve.response === 'force'

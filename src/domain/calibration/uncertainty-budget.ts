@@ -8,7 +8,7 @@ import { twoSidedStudentFactor } from '../statistics/student-quantile.ts';
 import { type ForceUnit, force } from '../units/force.ts';
 import { type PressureUnit, pressure } from '../units/pressure.ts';
 import { convert, type Quantity } from '../units/quantity.ts';
-import { type Curve, forceBehindReading, forcePerReading } from './curve.ts';
+import { forceBehindReading, forcePerReading, type WorkingCurve } from './curve.ts';
 import type { UncertaintySource } from './uncertainty-source.ts';
 
 /** One line of the table of a budget: standard uncertainty = value / divisor x |sensitivity|. */
@@ -48,7 +48,7 @@ export interface UncertaintyBudget {
 export interface BudgetOptions {
   /** Of one future setting of the gauge, of the curve itself, or of the mean of so many points at one level. */
   readonly of: 'one-setting' | 'the-curve' | { readonly meanOf: number };
-  readonly certificate?: Certificate | undefined;
+  readonly certificate?: Pick<Certificate, 'expandedUncertaintyPercent' | 'coverageFactor'> | undefined;
   /** The smallest step the indicator of the load cell shows, full width. */
   readonly cellResolution?: Quantity<ForceUnit> | undefined;
   /** The smallest difference of the gauge that can be told, full width. */
@@ -88,7 +88,11 @@ const spanPerKelvin = 0.0004;
  * Source: JCGM 100:2008 4.2.3 (mean), 4.3.3 (certificate), 4.3.7 and F.2.2.1 (widths), 5.1.2, G.4.1 and G.4.2
  * (Welch-Satterthwaite, cut to the next lower whole number), G.6.4 (k).
  */
-export function uncertaintyAt(curve: Curve, reading: number, options: BudgetOptions): Outcome<UncertaintyBudget> {
+export function uncertaintyAt(
+  curve: WorkingCurve,
+  reading: number,
+  options: BudgetOptions,
+): Outcome<UncertaintyBudget> {
   const behind = forceBehindReading(curve, reading);
   if (!behind.ok) return behind;
   const slope = forcePerReading(curve, reading);
@@ -116,7 +120,7 @@ interface Place {
   readonly forcePerReading: number;
 }
 
-function contributionsAt(curve: Curve, at: Place, options: BudgetOptions): readonly UncertaintyContribution[] {
+function contributionsAt(curve: WorkingCurve, at: Place, options: BudgetOptions): readonly UncertaintyContribution[] {
   const { certificate, cellResolution, resolution, reversibilityPercent, temperature, driftPercent } = options;
   const ofForce = at.force / 100;
   const rectangular = { type: 'B', distribution: 'rectangular', degreesOfFreedom: null } as const;
@@ -166,7 +170,7 @@ function contributionsAt(curve: Curve, at: Place, options: BudgetOptions): reado
 }
 
 function scatterAt(
-  { fit, response, units }: Curve,
+  { fit, response, units }: WorkingCurve,
   { reading, force: behind, forcePerReading: slope }: Place,
   of: BudgetOptions['of'],
 ): Omit<UncertaintyContribution, 'standardUncertainty'> {

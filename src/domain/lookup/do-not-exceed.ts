@@ -1,6 +1,6 @@
 // The reading nobody goes past with this pair: the least of stress ceiling, jack rating, gauge span and calibrated range.
 
-import { type Curve, readingForForce } from '../calibration/curve.ts';
+import { readingForForce, type WorkingCurve } from '../calibration/curve.ts';
 import { type ForceUnit, force } from '../units/force.ts';
 import { type PressureUnit, pressure } from '../units/pressure.ts';
 import { convert, type Quantity } from '../units/quantity.ts';
@@ -19,7 +19,7 @@ export interface DoNotExceed {
  */
 export function doNotExceedReading(
   basis: Pick<LookupBasis, 'jack' | 'gauge' | 'step'>,
-  curve: Curve,
+  curve: WorkingCurve,
   ceiling: Quantity<ForceUnit> | null,
   readingUnit: PressureUnit,
 ): { readonly exact: number; readonly shown: DoNotExceed } {
@@ -35,7 +35,7 @@ export function doNotExceedReading(
   return { exact, shown: { reading: { value: shown, unit: readingUnit }, because } };
 }
 
-function readingAt(curve: Curve, limit: Quantity<ForceUnit>, unit: PressureUnit): number | null {
+function readingAt(curve: WorkingCurve, limit: Quantity<ForceUnit>, unit: PressureUnit): number | null {
   const reading = readingForForce(curve, convert(force, limit, curve.units.force));
   return reading.ok ? convert(pressure, { value: reading.value, unit: curve.units.reading }, unit) : null;
 }

@@ -1,7 +1,7 @@
 // Which warnings a target force meets, from refusal to note. What they mean is in warning.ts.
 
 import type { AcceptanceRule } from '../calibration/acceptance-result.ts';
-import { type Curve, readingForForce } from '../calibration/curve.ts';
+import { readingForForce, type WorkingCurve } from '../calibration/curve.ts';
 import type { Gauge } from '../equipment/equipment.ts';
 import { exceedsForce } from '../units/exceeds-force.ts';
 import { force } from '../units/force.ts';
@@ -119,7 +119,7 @@ function percent(share: number): string {
 }
 
 /** Warnings that depend on where the reading, in the curve's unit, lies on the dial and in the range. */
-export function warningsOfReading(basis: LookupBasis, curve: Curve, reading: number): readonly Warning[] {
+export function warningsOfReading(basis: LookupBasis, curve: WorkingCurve, reading: number): readonly Warning[] {
   const warnings: Warning[] = [];
   const { low, high } = curve.readingRange;
   if (reading > high - endOfRangeShare * (high - low)) {

@@ -1,7 +1,7 @@
 // The reading to set for a force, with everything that goes with it: interval, uncertainty, marks and warnings.
 // The force behind a reading is in look-up-force.ts; the warnings are made in judge-target.ts.
 
-import { type Curve, forceBehindReading, readingForForce } from '../calibration/curve.ts';
+import { forceBehindReading, readingForForce, type WorkingCurve } from '../calibration/curve.ts';
 import type { Range } from '../regression/within-range.ts';
 import { type ForceUnit, force } from '../units/force.ts';
 import { type PressureUnit, pressure } from '../units/pressure.ts';
@@ -80,7 +80,7 @@ export function lookUpReading(basis: LookupBasis, target: LookupTarget, options:
 
 function preloadFor(
   basis: LookupBasis,
-  curve: Curve,
+  curve: WorkingCurve,
   target: LookupTarget,
   { step, settable }: { readonly step: Quantity<PressureUnit>; readonly settable: Range },
   warnings: Warning[],
@@ -111,7 +111,7 @@ function roundingErrorOf(reached: Quantity<ForceUnit>, wanted: Quantity<ForceUni
 }
 
 /** The force at a reading that was rounded; null where rounding took it out of the calibrated range. */
-function forceAt(curve: Curve, reading: Quantity<PressureUnit>, unit: ForceUnit): Quantity<ForceUnit> | null {
+function forceAt(curve: WorkingCurve, reading: Quantity<PressureUnit>, unit: ForceUnit): Quantity<ForceUnit> | null {
   const behind = forceBehindReading(curve, convert(pressure, reading, curve.units.reading));
   if (!behind.ok) return null;
   return { value: convert(force, { value: behind.value, unit: curve.units.force }, unit), unit };

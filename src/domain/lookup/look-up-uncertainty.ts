@@ -1,6 +1,6 @@
 // The uncertainty budget of one look-up, in the unit asked for. Its formula is in calibration/uncertainty-budget.ts.
 
-import type { Curve } from '../calibration/curve.ts';
+import type { WorkingCurve } from '../calibration/curve.ts';
 import { type BudgetOptions, type UncertaintyBudget, uncertaintyAt } from '../calibration/uncertainty-budget.ts';
 import { type ForceUnit, force } from '../units/force.ts';
 import { convert } from '../units/quantity.ts';
@@ -17,7 +17,7 @@ import { type Warning, warn } from './warning.ts';
  */
 export function lookUpUncertainty(
   basis: LookupBasis,
-  curve: Curve,
+  curve: WorkingCurve,
   at: { readonly reading: number; readonly temperatureCelsius: number | null; readonly unit: ForceUnit },
   warnings: Warning[],
 ): UncertaintyBudget | null {

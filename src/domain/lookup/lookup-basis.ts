@@ -1,7 +1,7 @@
 // What a look-up rests on and what it is asked.
 
 import type { AcceptanceResult } from '../calibration/acceptance-result.ts';
-import type { Curve } from '../calibration/curve.ts';
+import type { WorkingCurve } from '../calibration/curve.ts';
 import type { Certificate, Gauge, Jack } from '../equipment/equipment.ts';
 import type { RuleProfile } from '../rules/rule-profile.ts';
 import type { ForceUnit } from '../units/force.ts';
@@ -10,12 +10,18 @@ import type { Quantity } from '../units/quantity.ts';
 import type { StandingJudgement } from './standing.ts';
 import type { Warning } from './warning.ts';
 
+/** What a look-up shows and counts of the certificate of the load cell. */
+export type CertificateBehind = Pick<
+  Certificate,
+  'number' | 'laboratory' | 'expandedUncertaintyPercent' | 'coverageFactor'
+>;
+
 /** What a look-up rests on. A bare sheet has a curve and no jack, gauge, standing or certificate. */
 export interface LookupBasis {
-  readonly curve: Curve | null;
+  readonly curve: WorkingCurve | null;
   readonly jack: Jack | null;
   readonly gauge: Gauge | null;
-  readonly certificate: Certificate | null;
+  readonly certificate: CertificateBehind | null;
   readonly budget: BudgetBasis;
   readonly standing: StandingJudgement | null;
   readonly parted: boolean;

@@ -1,6 +1,6 @@
 // What a look-up answers, with the interval both directions of it share. Its uncertainty is in look-up-uncertainty.ts.
 
-import { type Curve, forceIntervalAtReading } from '../calibration/curve.ts';
+import { forceIntervalAtReading, type WorkingCurve } from '../calibration/curve.ts';
 import type { UncertaintyBudget } from '../calibration/uncertainty-budget.ts';
 import { type ForceUnit, force } from '../units/force.ts';
 import type { PressureUnit } from '../units/pressure.ts';
@@ -73,7 +73,12 @@ export function withoutNumber(
   };
 }
 
-export function intervalAt(curve: Curve, reading: number, unit: ForceUnit, warnings: Warning[]): ForceInterval | null {
+export function intervalAt(
+  curve: WorkingCurve,
+  reading: number,
+  unit: ForceUnit,
+  warnings: Warning[],
+): ForceInterval | null {
   const interval = forceIntervalAtReading(curve, reading, intervalLevel);
   if (!interval.ok) {
     warnings.push(warn('interval-not-finite', interval.problem.message));

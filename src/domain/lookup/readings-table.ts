@@ -1,6 +1,6 @@
 // A table of readings to set over a range of forces: one look-up per row. One look-up alone is in look-up-reading.ts.
 
-import { type Curve, forceBehindReading } from '../calibration/curve.ts';
+import { forceBehindReading, type WorkingCurve } from '../calibration/curve.ts';
 import type { Gauge } from '../equipment/equipment.ts';
 import { fail, type Outcome, succeed } from '../problem.ts';
 import { type ForceUnit, force } from '../units/force.ts';
@@ -139,7 +139,7 @@ function withoutRows(basis: LookupBasis, unit: ForceUnit): Omit<ReadingsTable, '
 
 function endsOf(
   { jack, gauge }: LookupBasis,
-  curve: Curve,
+  curve: WorkingCurve,
   { from, to, unit }: TableRequest,
 ): { readonly lowest: TableEnd; readonly highest: TableEnd } {
   const inUnit = (value: number): number => convert(force, { value, unit: curve.units.force }, unit);
@@ -156,7 +156,7 @@ function endsOf(
 }
 
 /** Infinite where the gauge reaches beyond the calibrated range, minus infinite where it ends below it and nothing can be set. */
-function forceAtFullScale({ fullScale }: Gauge, curve: Curve): number {
+function forceAtFullScale({ fullScale }: Gauge, curve: WorkingCurve): number {
   const reading = convert(pressure, fullScale, curve.units.reading);
   if (reading > curve.readingRange.high) return Number.POSITIVE_INFINITY;
   const behind = forceBehindReading(curve, reading);
@@ -166,7 +166,7 @@ function forceAtFullScale({ fullScale }: Gauge, curve: Curve): number {
 /** Why there is no row: the warning a look-up of any force of the table would meet. */
 function nothingToSet(
   { jack, gauge }: LookupBasis,
-  curve: Curve,
+  curve: WorkingCurve,
   { from, to, unit }: TableRequest,
   because: TableEnd['because'],
 ): Warning {

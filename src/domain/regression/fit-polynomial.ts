@@ -35,26 +35,30 @@ export interface FittedPoint extends Point {
   readonly cooksDistance: number | null;
 }
 
-export interface PolynomialFit<D extends FittedDegree = Degree> {
+/** As much of a fit as its values, slopes and intervals rest on. */
+export interface FittedPolynomial<D extends FittedDegree = Degree> {
   readonly degree: D;
   /** Scaled x is u = (x - centre) / halfWidth, from -1 to 1 over the points. */
   readonly centre: number;
   readonly halfWidth: number;
   /** Ascending powers of u, in units of y. */
   readonly scaledCoefficients: readonly number[];
+  /** (X'X)^-1 in powers of u; s^2 times it is the covariance of `scaledCoefficients`. */
+  readonly inverseInformation: readonly (readonly number[])[];
+  readonly residualStandardDeviation: number;
+  readonly degreesOfFreedom: number;
+  readonly xRange: Range;
+}
+
+export interface PolynomialFit<D extends FittedDegree = Degree> extends FittedPolynomial<D> {
   /** Ascending powers of x. */
   readonly coefficients: readonly number[];
   /** Of `coefficients`, in the same order. */
   readonly standardErrors: readonly number[];
   /** Of `coefficients`: row and column in the same order, units of y squared over powers of x. */
   readonly covariance: readonly (readonly number[])[];
-  /** (X'X)^-1 in powers of u; s^2 times it is the covariance of `scaledCoefficients`. */
-  readonly inverseInformation: readonly (readonly number[])[];
-  readonly residualStandardDeviation: number;
   readonly residualSumOfSquares: number;
-  readonly degreesOfFreedom: number;
   readonly rSquared: number;
-  readonly xRange: Range;
   readonly points: readonly FittedPoint[];
   /** Null where no level of x repeats or the levels are as few as the coefficients. */
   readonly lackOfFit: LackOfFit | null;

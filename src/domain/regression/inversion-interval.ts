@@ -2,7 +2,7 @@
 
 import { fail, type Outcome, succeed } from '../problem.ts';
 import { twoSidedStudentFactor } from '../statistics/student-quantile.ts';
-import type { PolynomialFit } from './fit-polynomial.ts';
+import type { FittedPolynomial } from './fit-polynomial.ts';
 import { invert } from './invert.ts';
 import { multiply, type Polynomial, shift } from './polynomial.ts';
 import { ownVariance } from './predict.ts';
@@ -28,7 +28,7 @@ const searchLimit = 2;
  * Greenwell and Schubert Kabban, The R Journal 6(1), 2014, "inversion interval".
  * Example: the arsenic data there, y = 3.0 at 90 %: 2.6035 to 3.2587; for the mean response 2.8724 to 2.9898.
  */
-export function invertPredictionBand(fit: PolynomialFit, y: number, options: IntervalOptions): Outcome<Interval> {
+export function invertPredictionBand(fit: FittedPolynomial, y: number, options: IntervalOptions): Outcome<Interval> {
   const inverse = invert(fit, y);
   if (!inverse.ok) return inverse;
   const spread = twoSidedStudentFactor(options.level, fit.degreesOfFreedom) * fit.residualStandardDeviation;
@@ -51,7 +51,7 @@ export function invertPredictionBand(fit: PolynomialFit, y: number, options: Int
 
 function withoutBounds(
   stretch: Exclude<Stretch, { readonly kind: 'bounded' }>,
-  fit: PolynomialFit,
+  fit: FittedPolynomial,
   toX: (v: number) => number,
 ): Outcome<never> {
   const searched: Range = {
@@ -89,7 +89,7 @@ function written(x: number): string {
 }
 
 /** The leverage as a polynomial in u: the entries of (X'X)^-1 gathered by the sum of their powers. */
-function leverageOf(fit: PolynomialFit): Polynomial {
+function leverageOf(fit: FittedPolynomial): Polynomial {
   const gathered = new Array<number>(2 * fit.degree + 1).fill(0);
   for (const [i, row] of fit.inverseInformation.entries()) {
     for (const [j, value] of row.entries()) gathered[i + j] = (gathered[i + j] ?? 0) + value;

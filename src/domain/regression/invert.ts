@@ -1,7 +1,7 @@
 // The x at which a fitted curve has a given y. Its interval is in inversion-interval.ts.
 
 import { fail, type Outcome, succeed } from '../problem.ts';
-import type { PolynomialFit } from './fit-polynomial.ts';
+import type { FittedPolynomial } from './fit-polynomial.ts';
 import { isStrictlyIncreasing } from './is-strictly-increasing.ts';
 import { crossingBetween, evaluate } from './polynomial.ts';
 import { predict } from './predict.ts';
@@ -14,7 +14,7 @@ import { type Range, withinRange } from './within-range.ts';
  * Source: NIST/SEMATECH e-Handbook 4.5.2.1 (from memory) for using a calibration curve backwards.
  * Example: deflection 1.239722 of the load cell of 4.6.1 means a load of 1,705,106 lb.
  */
-export function invert(fit: PolynomialFit, y: number): Outcome<number> {
+export function invert(fit: FittedPolynomial, y: number): Outcome<number> {
   if (!isStrictlyIncreasing(fit)) {
     return fail(
       'curve-not-increasing',

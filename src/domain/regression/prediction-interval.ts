@@ -1,7 +1,7 @@
 // The interval that holds y at a given x. The interval for x at a given y is in inversion-interval.ts.
 
 import { twoSidedStudentFactor } from '../statistics/student-quantile.ts';
-import type { PolynomialFit } from './fit-polynomial.ts';
+import type { FittedPolynomial } from './fit-polynomial.ts';
 import { type Predicted, predict, standardErrorOfPrediction } from './predict.ts';
 
 export interface Interval {
@@ -23,7 +23,7 @@ export interface IntervalOptions {
  * t = two-sided Student factor at the fit's degrees of freedom. Any finite x; always finite.
  * Source: NIST/SEMATECH e-Handbook 4.5.1.2 (from memory).
  */
-export function predictionInterval(fit: PolynomialFit, x: number, options: IntervalOptions): Interval {
+export function predictionInterval(fit: FittedPolynomial, x: number, options: IntervalOptions): Interval {
   const fitted = predict(fit, x);
   const half =
     twoSidedStudentFactor(options.level, fit.degreesOfFreedom) * standardErrorOfPrediction(fit, x, options.of);

@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import { pairPageAnswer } from '../../contract/calibration.ts';
+import { pairListAnswer } from '../../contract/due.ts';
 import {
   certificateAnswer,
   certificateBody,
@@ -19,7 +20,7 @@ import {
   reasonBody,
 } from '../../contract/equipment.ts';
 import { partPageAnswer } from '../../contract/part-page.ts';
-import { asOfQuery, pairListAnswer } from '../../contract/plant.ts';
+import { asOfQuery } from '../../contract/plant.ts';
 import { problemAnswer } from '../../contract/problem.ts';
 import { type Outcome, succeed } from '../../domain/problem.ts';
 import type { PairRecord, Person } from '../../ledger/plant-state.ts';

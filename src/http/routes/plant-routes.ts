@@ -1,16 +1,9 @@
 // The plant as a whole: its name and day, what falls due, strands, the ledger and its verification.
 
 import { z } from 'zod';
-import {
-  asOfQuery,
-  dueAnswer,
-  dueQuery,
-  heldEntryAnswer,
-  ledgerAnswer,
-  plantAnswer,
-  strandListAnswer,
-  verificationAnswer,
-} from '../../contract/plant.ts';
+import { dueAnswer, dueQuery } from '../../contract/due.ts';
+import { heldEntryAnswer, ledgerAnswer, verificationAnswer } from '../../contract/ledger.ts';
+import { asOfQuery, plantAnswer, strandListAnswer } from '../../contract/plant.ts';
 import { problemAnswer } from '../../contract/problem.ts';
 import { fail, type Outcome, succeed } from '../../domain/problem.ts';
 import { writeShortHead } from '../../ledger/short-head.ts';

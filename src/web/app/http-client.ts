@@ -4,12 +4,15 @@ import type { z } from 'zod';
 import { type ProblemAnswer, problemAnswer } from '../../contract/problem.ts';
 import { withDay } from './as-of-day.ts';
 
-/** The server answered that something is wrong, with a code and words for the person. */
+/** What a problem says, whether the server found it or this device. */
+export type ProblemFacts = Omit<ProblemAnswer, 'type' | 'title' | 'status'>;
+
+/** Something is wrong with what was asked, with a code and words for the person. */
 export class ProblemError extends Error {
   override readonly name = 'ProblemError';
-  readonly problem: ProblemAnswer;
+  readonly problem: ProblemFacts;
 
-  constructor(problem: ProblemAnswer) {
+  constructor(problem: ProblemFacts) {
     super(problem.detail);
     this.problem = problem;
   }

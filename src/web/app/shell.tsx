@@ -2,16 +2,20 @@
 
 import { type ReactNode, useEffect, useRef } from 'react';
 import { Link, useLocation } from 'wouter';
+import { useKeptSnapshot } from '../offline/use-snapshot.ts';
 import { words } from '../words/words.ts';
 import { AsOfChoice } from './as-of-choice.tsx';
 import { AsOfNote } from './as-of-note.tsx';
 import { Navigation } from './navigation.tsx';
+import { NewVersionNote } from './new-version-note.tsx';
 import { usePlant } from './queries/use-plant.ts';
 import styles from './shell.module.css';
 import { SignedIn } from './signed-in.tsx';
 
 export function Shell({ children }: { readonly children: ReactNode }) {
   const plant = usePlant();
+  // Without network the pages still say whose plant it is, and that it is the sample.
+  const known = useKeptSnapshot().held?.snapshot.plant;
   const [location] = useLocation();
   const content = useRef<HTMLElement>(null);
   const shown = useRef(location);
@@ -30,7 +34,7 @@ export function Shell({ children }: { readonly children: ReactNode }) {
         {words.app.skipToContent}
       </a>
       <header>
-        {plant.data?.sample ? (
+        {(plant.data ?? known)?.sample ? (
           <p className={`${styles.sample} ${styles.oneLine}`}>
             <strong>{words.app.sampleBanner}</strong> {words.app.sampleStartYourOwn}{' '}
             <code>{words.app.serveCommand}</code>
@@ -38,7 +42,7 @@ export function Shell({ children }: { readonly children: ReactNode }) {
         ) : null}
         <div className={styles.top}>
           <Link href="/" className={styles.plant}>
-            {plant.data?.name || words.app.productName}
+            {(plant.data ?? known)?.name || words.app.productName}
           </Link>
           <Navigation location={location} />
           <SignedIn />
@@ -57,6 +61,7 @@ export function Shell({ children }: { readonly children: ReactNode }) {
         {children}
         <AsOfChoice />
       </main>
+      <NewVersionNote />
       <footer className={styles.foot}>
         <p>{words.app.notInPlaceOf}</p>
         <p>{words.app.productLine}</p>

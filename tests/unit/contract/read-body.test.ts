@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { submissionBody } from '../../../src/contract/calibration.ts';
+import { dueQuery } from '../../../src/contract/due.ts';
 import { certificateBody, gaugeBody, jackBody, pairBody, reasonBody } from '../../../src/contract/equipment.ts';
 import { lookupQuery, releaseBody } from '../../../src/contract/lookup.ts';
-import { dueQuery, openingBody, personBody } from '../../../src/contract/plant.ts';
+import { openingBody, personBody } from '../../../src/contract/plant.ts';
 import { readBody } from '../../../src/contract/read-body.ts';
 import { outcomeValue } from '../../outcome-value.ts';
 import { runSheet } from '../../plant-at-work.ts';

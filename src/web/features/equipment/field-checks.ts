@@ -1,7 +1,7 @@
 // What is wrong with the text of one field, in the words of the page; each answers null where nothing is.
 
 import { readPositiveQuantity } from '../../../contract/quantity.ts';
-import { tag } from '../../../contract/run-sheet-json.ts';
+import { tag } from '../../../contract/typed-text.ts';
 import { parsePlantDay } from '../../../domain/dates/plant-day.ts';
 import { parseNumber } from '../../../domain/units/number.ts';
 import { pressure } from '../../../domain/units/pressure.ts';

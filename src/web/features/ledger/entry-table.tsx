@@ -1,7 +1,7 @@
 // A table of ledger entries; on a narrow screen each entry becomes a block of its own.
 
 import type { z } from 'zod';
-import type { ledgerAnswer } from '../../../contract/plant.ts';
+import type { ledgerAnswer } from '../../../contract/ledger.ts';
 import { usePersonName } from '../../app/queries/use-person-name.ts';
 import { usePlant } from '../../app/queries/use-plant.ts';
 import { EntrySentence } from '../../controls/entry-sentence.tsx';

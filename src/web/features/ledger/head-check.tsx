@@ -2,7 +2,7 @@
 
 import { useMutation } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
-import { heldEntryAnswer } from '../../../contract/plant.ts';
+import { heldEntryAnswer } from '../../../contract/ledger.ts';
 import { get } from '../../app/http-client.ts';
 import { usePlant } from '../../app/queries/use-plant.ts';
 import { Button } from '../../controls/button.tsx';

@@ -3,7 +3,7 @@
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useSearch } from 'wouter';
-import { ledgerAnswer } from '../../../contract/plant.ts';
+import { ledgerAnswer } from '../../../contract/ledger.ts';
 import { get } from '../../app/http-client.ts';
 import { usePlant } from '../../app/queries/use-plant.ts';
 import { Button } from '../../controls/button.tsx';

@@ -1,7 +1,7 @@
 // Asks the server to compute every hash again and says the result in words.
 
 import { useMutation } from '@tanstack/react-query';
-import { verificationAnswer } from '../../../contract/plant.ts';
+import { verificationAnswer } from '../../../contract/ledger.ts';
 import { useAsOfDay } from '../../app/as-of-day.ts';
 import { get } from '../../app/http-client.ts';
 import { usePlant } from '../../app/queries/use-plant.ts';

@@ -2,23 +2,21 @@
 
 import type { PairLine } from '../../../contract/equipment.ts';
 import type { LookupAnswer } from '../../../contract/lookup.ts';
-import { usePlant } from '../../app/queries/use-plant.ts';
 import { StandingMark } from '../../controls/standing-mark.tsx';
 import { WholeDates } from '../../controls/whole-dates.tsx';
-import { writeMinute } from '../../controls/write-minute.ts';
+import type { ReadyDevice } from '../../offline/on-device.ts';
 import { words } from '../../words/words.ts';
 import styles from './basis-list.module.css';
+import { writeHeard } from './device-note.tsx';
 
 interface BasisListProps {
   readonly answer: LookupAnswer;
   readonly line: PairLine;
-  /** When the server last said so, in milliseconds. */
-  readonly askedAt: number;
+  readonly device: ReadyDevice;
 }
 
-export function BasisList({ answer, line, askedAt }: BasisListProps) {
+export function BasisList({ answer, line, device }: BasisListProps) {
   const text = words.setTheGauge;
-  const plant = usePlant();
   const { calibration, asOf } = answer;
   const standing = answer.standing ?? line.standing;
   const rows: readonly (readonly [string, string | null])[] = [
@@ -27,7 +25,7 @@ export function BasisList({ answer, line, askedAt }: BasisListProps) {
     [text.certificate, calibration?.certificate ?? null],
     [text.laboratory, calibration?.laboratory ?? null],
     [text.asOf, asOf],
-    [text.lastAsked, writeMinute(new Date(askedAt).toISOString(), plant.data?.timeZone)],
+    [text.lastHeard, writeHeard(device)],
   ];
   return (
     <section>

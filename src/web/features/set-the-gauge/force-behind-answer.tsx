@@ -3,7 +3,6 @@
 import type { LookupAnswer } from '../../../contract/lookup.ts';
 import { Figure } from '../../controls/figure.tsx';
 import { formatNumber, formatQuantity, formatUnit } from '../../controls/format-number.ts';
-import { WaitingNote } from '../../controls/waiting-note.tsx';
 import { words } from '../../words/words.ts';
 import { NoReading } from './no-reading.tsx';
 import { writeForce, writeLevel } from './rounding.ts';
@@ -12,13 +11,11 @@ import { WarningList } from './warning-list.tsx';
 interface ForceBehindAnswerProps {
   readonly answer: LookupAnswer | null;
   readonly error: unknown;
-  readonly onRetry: () => void;
 }
 
-export function ForceBehindAnswer({ answer, error, onRetry }: ForceBehindAnswerProps) {
+export function ForceBehindAnswer({ answer, error }: ForceBehindAnswerProps) {
   const text = words.setTheGauge;
-  if (error !== null) return <NoReading error={error} onRetry={onRetry} />;
-  if (answer === null) return <WaitingNote />;
+  if (answer === null) return <NoReading error={error} onRetry={null} />;
   const { force, reading, forceInterval, outcome } = answer;
   return (
     <div aria-live="polite">

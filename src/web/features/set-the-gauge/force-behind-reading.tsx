@@ -1,34 +1,35 @@
 // The other way round: which force stands behind a reading the gauge shows already. Closed until it is wanted.
 
-import { useQuery } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
 import type { PairLine } from '../../../contract/equipment.ts';
 import { pressure } from '../../../domain/units/pressure.ts';
 import { parseQuantity } from '../../../domain/units/quantity.ts';
-import { useAskAgainWhenOffline } from '../../app/use-ask-again-when-offline.ts';
 import { Button } from '../../controls/button.tsx';
 import { problemForField } from '../../controls/problem-for-field.ts';
 import { problemSentence } from '../../controls/problem-sentence.ts';
 import { TextField } from '../../controls/text-field.tsx';
+import { lookUpOnDevice } from '../../offline/answer-on-device.ts';
+import type { ReadyDevice } from '../../offline/on-device.ts';
 import { words } from '../../words/words.ts';
 import { ForceBehindAnswer } from './force-behind-answer.tsx';
 import styles from './force-behind-reading.module.css';
-import { askLookup } from './use-lookup.ts';
+import { problemErrorOf } from './problem-error-of.ts';
 
-export function ForceBehindReading({ line }: { readonly line: PairLine }) {
+interface ForceBehindReadingProps {
+  readonly device: ReadyDevice;
+  readonly line: PairLine;
+}
+
+export function ForceBehindReading({ device, line }: ForceBehindReadingProps) {
   const text = words.setTheGauge;
   const [typed, setTyped] = useState('');
   const [asked, setAsked] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
-  const answer = useQuery({
-    queryKey: ['force behind', line.tag, asked],
-    queryFn: () => askLookup(line.tag, new URLSearchParams({ reading: asked ?? '' })),
-    enabled: asked !== null,
-    gcTime: 0,
-  });
-  useAskAgainWhenOffline(answer.refetch, asked !== null);
+  const { snapshot, day } = device;
+  const answer = asked === null ? null : lookUpOnDevice(snapshot, line.tag, { reading: asked }, day);
+  const error = answer === null || answer.ok ? null : problemErrorOf(answer.problem);
   const field = useRef<HTMLInputElement>(null);
-  const problemOfAnswer = problemForField(answer.error, 'reading');
+  const problemOfAnswer = problemForField(error, 'reading');
   const ask = () => {
     const reading = /[a-z]/i.test(typed) ? typed.trim() : `${typed.trim()} ${line.readingUnit}`;
     const read = parseQuantity(pressure, reading);
@@ -66,12 +67,8 @@ export function ForceBehindReading({ line }: { readonly line: PairLine }) {
           {text.behindButton}
         </Button>
       </form>
-      {asked === null || problemOfAnswer !== null ? null : (
-        <ForceBehindAnswer
-          answer={answer.isSuccess ? answer.data : null}
-          error={answer.error}
-          onRetry={() => answer.refetch()}
-        />
+      {answer === null || problemOfAnswer !== null ? null : (
+        <ForceBehindAnswer answer={answer.ok ? answer.value : null} error={error} />
       )}
     </details>
   );

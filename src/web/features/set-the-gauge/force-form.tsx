@@ -1,9 +1,9 @@
 // A force typed in any unit, and the strand whose stress ceiling it is checked against, where one is named.
 
 import { useRef, useState } from 'react';
+import type { StrandListAnswer } from '../../../contract/plant.ts';
 import { type ForceUnit, force } from '../../../domain/units/force.ts';
 import { parseQuantity } from '../../../domain/units/quantity.ts';
-import { useStrands } from '../../app/queries/use-strands.ts';
 import { Button } from '../../controls/button.tsx';
 import { problemSentence } from '../../controls/problem-sentence.ts';
 import { SelectField } from '../../controls/select-field.tsx';
@@ -15,19 +15,19 @@ import { orderStrands } from './order-strands.ts';
 import { chooseUnit, fullText, startTyping, typeText } from './typed-force.ts';
 
 interface ForceFormProps {
+  readonly strands: StrandListAnswer['strands'];
   readonly target: Extract<Target, { by: 'force' }> | null;
   readonly onChoose: (target: Target) => void;
 }
 
 const units = Object.keys(force.factors) as ForceUnit[];
 
-export function ForceForm({ target, onChoose }: ForceFormProps) {
+export function ForceForm({ strands, target, onChoose }: ForceFormProps) {
   const text = words.setTheGauge;
   const [entered, setEntered] = useState(() => startTyping(target?.force ?? null, 'kip'));
   const [strand, setStrand] = useState(target?.strand ?? '');
   const [problem, setProblem] = useState<string | null>(null);
   const field = useRef<HTMLInputElement>(null);
-  const strands = useStrands();
   const refuse = (why: string) => {
     setProblem(why);
     field.current?.focus();
@@ -38,7 +38,7 @@ export function ForceForm({ target, onChoose }: ForceFormProps) {
     else if (read.value.value <= 0) refuse(text.forceNotAboveZero);
     else onChoose({ by: 'force', force: `${read.value.value} ${read.value.unit}`, strand: strand || null });
   };
-  const designations = orderStrands(strands.data?.strands ?? []).map(({ designation }) => designation);
+  const designations = orderStrands(strands).map(({ designation }) => designation);
   const named = strand === '' || designations.includes(strand) ? designations : [strand, ...designations];
   return (
     <form

@@ -9,7 +9,7 @@ import { wayFromProblem } from '../../controls/way-from-problem.ts';
 import { words } from '../../words/words.ts';
 import styles from './stop-panel.module.css';
 
-export function NoReading({ error, onRetry }: { readonly error: unknown; readonly onRetry: () => void }) {
+export function NoReading({ error, onRetry }: { readonly error: unknown; readonly onRetry: (() => void) | null }) {
   const text = words.setTheGauge;
   const isOffline = error instanceof NoConnectionError;
   const told = problemText(error);
@@ -20,15 +20,16 @@ export function NoReading({ error, onRetry }: { readonly error: unknown; readonl
       <h2 className={styles.title}>{isOffline ? text.noConnectionTitle : text.refusedTitle}</h2>
       <p className={styles.reason}>{isOffline ? text.noConnectionText : told.title}</p>
       {isOffline || told.text === null ? null : <p>{told.text}</p>}
-      {way === null ? (
-        <Button forGloves onClick={onRetry}>
-          {text.tryAgain}
-        </Button>
-      ) : (
+      {way === null ? null : (
         <ButtonLink href={way.href} forGloves>
           {way.text}
         </ButtonLink>
       )}
+      {way === null && onRetry !== null ? (
+        <Button forGloves onClick={onRetry}>
+          {text.tryAgain}
+        </Button>
+      ) : null}
     </section>
   );
 }

@@ -12,7 +12,7 @@ import { TextField } from '../../controls/text-field.tsx';
 import { words } from '../../words/words.ts';
 import type { Target } from './choice.ts';
 import styles from './stop-panel.module.css';
-import { type ReleaseFields, useRelease } from './use-lookup.ts';
+import { type ReleaseFields, useRelease } from './use-release.ts';
 
 interface ReleaseFormProps {
   readonly signedInName: string;

@@ -1,85 +1,105 @@
 // Set the gauge: which pair, what is pulled, and the reading to set; or why there is none.
 
-import { useRef, useState } from 'react';
-import { useEquipment } from '../../app/queries/use-equipment.ts';
+import { lazy, Suspense, useEffect, useMemo, useRef, useState } from 'react';
 import { PageHeading } from '../../controls/page-heading.tsx';
+import { pairLinesOnDevice } from '../../offline/answer-on-device.ts';
+import { useOnDevice } from '../../offline/use-snapshot.ts';
 import { words } from '../../words/words.ts';
 import { CautionList } from './caution-list.tsx';
 import { targetQuery } from './choice.ts';
 import { ForceBehindReading } from './force-behind-reading.tsx';
 import { LookupPart } from './lookup-part.tsx';
 import { NoReading } from './no-reading.tsx';
-import { PairChooser } from './pair-chooser.tsx';
 import { PairPlate } from './pair-plate.tsx';
 import { ReadingsPart } from './readings-part.tsx';
 import styles from './set-the-gauge-page.module.css';
-import { TargetChooser } from './target-chooser.tsx';
 import { TargetPlate } from './target-plate.tsx';
 import { useChoice } from './use-choice.ts';
+
+// Loaded once the number stands there, before a thumb can reach the keys that open them.
+const loadPairChooser = () => import('./pair-chooser.tsx');
+const loadTargetChooser = () => import('./target-chooser.tsx');
+const PairChooser = lazy(async () => ({ default: (await loadPairChooser()).PairChooser }));
+const TargetChooser = lazy(async () => ({ default: (await loadTargetChooser()).TargetChooser }));
 
 export function SetTheGaugePage() {
   const [choice, change] = useChoice();
   const [open, setOpen] = useState<'pair' | 'target' | null>(null);
   const pairKey = useRef<HTMLButtonElement>(null);
   const targetKey = useRef<HTMLButtonElement>(null);
-  const equipment = useEquipment();
-  const pairs = equipment.data?.pairs ?? [];
+  const [device, askServer] = useOnDevice();
+  const pairs = useMemo(
+    () => (device.kind === 'ready' ? pairLinesOnDevice(device.snapshot, device.day) : []),
+    [device],
+  );
   const line = pairs.find(({ tag }) => tag === choice.pair) ?? null;
-  const jack = equipment.data?.jacks.find(({ tag }) => tag === line?.jack);
+  const taken = device.kind === 'ready' ? device.snapshot.pairs.find(({ pair }) => pair.tag === line?.tag) : undefined;
   const { target } = choice;
+  useEffect(() => {
+    // What cannot be loaded ahead is loaded when it is opened, and said to be missing there.
+    Promise.all([loadPairChooser(), loadTargetChooser()]).catch(() => undefined);
+  }, []);
   return (
     <div className={styles.page}>
       <div className="for-screen-readers">
         <PageHeading title={words.setTheGauge.title} />
       </div>
       <div className={styles.plates}>
-        {equipment.isError ? (
-          <NoReading error={equipment.error} onRetry={() => equipment.refetch()} />
+        {device.kind === 'failed' ? (
+          <NoReading error={device.error} onRetry={askServer} />
         ) : (
           <PairPlate
             line={line}
-            strandsPulled={jack?.strandsPulled ?? 1}
+            strandsPulled={taken?.jack.strandsPulled ?? 1}
             wanted={choice.pair}
-            isPending={equipment.isPending}
-            isEmpty={equipment.isSuccess && pairs.length === 0}
+            isPending={device.kind === 'waiting'}
+            isEmpty={device.kind === 'ready' && pairs.length === 0}
             keyRef={pairKey}
             onChange={() => setOpen('pair')}
           />
         )}
         <TargetPlate target={target} keyRef={targetKey} onChange={() => setOpen('target')} />
       </div>
-      {line !== null && target !== null && !equipment.isError ? (
-        <LookupPart key={`${line.tag} ${targetQuery(target)}`} line={line} choice={{ pair: line.tag, target }}>
+      {device.kind === 'ready' && line !== null && target !== null ? (
+        <LookupPart
+          key={`${line.tag} ${targetQuery(target)}`}
+          device={device}
+          line={line}
+          choice={{ pair: line.tag, target }}
+        >
           <CautionList />
-          <ForceBehindReading key={line.tag} line={line} />
-          <ReadingsPart key={`readings ${line.tag}`} line={line} />
+          <ForceBehindReading key={line.tag} device={device} line={line} />
+          <ReadingsPart key={`readings ${line.tag}`} device={device} line={line} />
         </LookupPart>
       ) : (
         <CautionList />
       )}
-      {open === 'pair' ? (
-        <PairChooser
-          pairs={pairs}
-          chosen={choice.pair}
-          focusAfter={pairKey}
-          onChoose={(pair) => {
-            setOpen(null);
-            change({ pair });
-          }}
-          onClose={() => setOpen(null)}
-        />
-      ) : null}
-      {open === 'target' ? (
-        <TargetChooser
-          target={target}
-          focusAfter={targetKey}
-          onChoose={(chosen) => {
-            setOpen(null);
-            change({ target: chosen });
-          }}
-          onClose={() => setOpen(null)}
-        />
-      ) : null}
+      <Suspense fallback={null}>
+        {open === 'pair' ? (
+          <PairChooser
+            pairs={pairs}
+            chosen={choice.pair}
+            focusAfter={pairKey}
+            onChoose={(pair) => {
+              setOpen(null);
+              change({ pair });
+            }}
+            onClose={() => setOpen(null)}
+          />
+        ) : null}
+        {open === 'target' ? (
+          <TargetChooser
+            target={target}
+            strands={device.kind === 'ready' ? device.snapshot.strands : []}
+            focusAfter={targetKey}
+            onChoose={(chosen) => {
+              setOpen(null);
+              change({ target: chosen });
+            }}
+            onClose={() => setOpen(null)}
+          />
+        ) : null}
+      </Suspense>
     </div>
   );
 }

@@ -1,11 +1,9 @@
 // A strand of the table and the part of its breaking load to pull.
 
 import { useState } from 'react';
-import { useStrands } from '../../app/queries/use-strands.ts';
+import type { StrandListAnswer } from '../../../contract/plant.ts';
 import { Button } from '../../controls/button.tsx';
-import { ProblemNote } from '../../controls/problem-note.tsx';
 import { TextField } from '../../controls/text-field.tsx';
-import { WaitingNote } from '../../controls/waiting-note.tsx';
 import { words } from '../../words/words.ts';
 import type { Target } from './choice.ts';
 import styles from './chooser.module.css';
@@ -15,6 +13,7 @@ import { readPercent, writePercent } from './write-percent.ts';
 type StrandTarget = Extract<Target, { by: 'strand' }>;
 
 interface StrandFormProps {
+  readonly strands: StrandListAnswer['strands'];
   readonly target: StrandTarget | null;
   readonly onChoose: (target: Target) => void;
 }
@@ -23,13 +22,10 @@ interface StrandFormProps {
 const usualPercents = ['70', '72.5', '75', '80'] as const;
 const firstPercent = '75';
 
-export function StrandForm({ target, onChoose }: StrandFormProps) {
+export function StrandForm({ strands, target, onChoose }: StrandFormProps) {
   const text = words.setTheGauge;
-  const strands = useStrands();
   const [strand, setStrand] = useState(target?.strand ?? null);
   const [percent, setPercent] = useState(target === null ? firstPercent : writePercent(target.fraction));
-  if (strands.isPending) return <WaitingNote />;
-  if (strands.isError) return <ProblemNote error={strands.error} onRetry={() => strands.refetch()} />;
   const fraction = readPercent(percent);
   return (
     <form
@@ -42,7 +38,7 @@ export function StrandForm({ target, onChoose }: StrandFormProps) {
       <fieldset>
         <legend className={styles.legend}>{text.strand}</legend>
         <ul className={`${styles.keys} ${styles.strands}`}>
-          {orderStrands(strands.data.strands).map(({ designation, provenance }) => (
+          {orderStrands(strands).map(({ designation, provenance }) => (
             <li key={designation}>
               <button
                 type="button"

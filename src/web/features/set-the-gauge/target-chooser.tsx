@@ -1,6 +1,7 @@
 // Choosing what is pulled: a strand size with a part of its breaking load, or a force in any unit.
 
 import { type RefObject, useState } from 'react';
+import type { StrandListAnswer } from '../../../contract/plant.ts';
 import { FullDialog } from '../../controls/full-dialog.tsx';
 import { words } from '../../words/words.ts';
 import type { Target } from './choice.ts';
@@ -10,13 +11,14 @@ import { StrandForm } from './strand-form.tsx';
 
 interface TargetChooserProps {
   readonly target: Target | null;
+  readonly strands: StrandListAnswer['strands'];
   readonly onChoose: (target: Target) => void;
   /** Takes the focus when the key pressed to open this is gone. */
   readonly focusAfter: RefObject<HTMLElement | null>;
   readonly onClose: () => void;
 }
 
-export function TargetChooser({ target, onChoose, focusAfter, onClose }: TargetChooserProps) {
+export function TargetChooser({ target, strands, onChoose, focusAfter, onClose }: TargetChooserProps) {
   const text = words.setTheGauge;
   const [by, setBy] = useState<Target['by']>(target?.by ?? 'strand');
   return (
@@ -31,9 +33,9 @@ export function TargetChooser({ target, onChoose, focusAfter, onClose }: TargetC
           </button>
         </div>
         {by === 'strand' ? (
-          <StrandForm target={target?.by === 'strand' ? target : null} onChoose={onChoose} />
+          <StrandForm strands={strands} target={target?.by === 'strand' ? target : null} onChoose={onChoose} />
         ) : (
-          <ForceForm target={target?.by === 'force' ? target : null} onChoose={onChoose} />
+          <ForceForm strands={strands} target={target?.by === 'force' ? target : null} onChoose={onChoose} />
         )}
       </div>
     </FullDialog>

@@ -27,6 +27,8 @@ export function WithheldPanel({ answer, choice, onReleased }: WithheldPanelProps
   const session = useSession();
   const person = session.data?.person ?? null;
   const stops = answer.warnings.filter(({ weight }) => weight === 'stop');
+  // The server knows of no such stop, so it could release nothing.
+  const isTooOld = stops.some(({ code }) => code === 'snapshot-too-old');
   return (
     <section className={styles.panel} aria-label={text.withheldTitle}>
       <WarningMark weight="stop" />
@@ -37,8 +39,8 @@ export function WithheldPanel({ answer, choice, onReleased }: WithheldPanelProps
         </p>
       ))}
       <WhatToDo warnings={stops} />
-      <p className={styles.text}>{text.withheldText}</p>
-      {person === null ? (
+      <p className={styles.text}>{isTooOld ? text.releaseNeedsServer : text.withheldText}</p>
+      {isTooOld ? null : person === null ? (
         <div className={styles.form}>
           <p className={styles.text}>{text.signInToReleaseText}</p>
           <ButtonLink href={signInAddress('/', writeChoice(choice))} forGloves>

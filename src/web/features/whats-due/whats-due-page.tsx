@@ -2,7 +2,7 @@
 
 import { useQuery } from '@tanstack/react-query';
 import { useLocation, useSearch } from 'wouter';
-import { dueAnswer } from '../../../contract/plant.ts';
+import { dueAnswer } from '../../../contract/due.ts';
 import { withDay } from '../../app/as-of-day.ts';
 import { get } from '../../app/http-client.ts';
 import { PageHeading } from '../../controls/page-heading.tsx';

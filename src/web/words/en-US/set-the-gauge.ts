@@ -11,7 +11,18 @@ const doNotExceedBecause: Readonly<Record<DoNotExceed['because'], string>> = {
   'calibrated-range': 'calibrated range',
 };
 
+/** How long ago, in the largest unit that is whole. */
+function age(minutes: number): string {
+  if (minutes < 1) return 'just now';
+  if (minutes < 120) return minutes === 1 ? '1 minute ago' : `${minutes} minutes ago`;
+  const hours = Math.floor(minutes / 60);
+  return hours < 48 ? `${hours} hours ago` : `${Math.floor(hours / 24)} days ago`;
+}
+
 const whatToDo = {
+  'clock-not-trusted': 'Set day and time of this device right, then bring it to where it reaches the server.',
+  'snapshot-too-old': 'Bring this device to where it reaches the server.',
+  'snapshot-old': 'Bring it to where it reaches the server when you can.',
   'clock-behind-ledger':
     'Ask the administrator to set the clock of the machine the server runs on. Until then no reading is given.',
   'not-calibrated': 'Use another pair that is ready, or have this one calibrated.',
@@ -135,10 +146,17 @@ export const setTheGauge = {
   certificate: 'Certificate',
   laboratory: 'Laboratory',
   asOf: 'As of',
-  lastAsked: 'Last checked',
+  lastHeard: 'Server heard',
+  heardAt: (when: string, age: string) => `${when}, ${age}.`,
+  age,
+  serverAway: 'Server away',
+  heardAgo: (age: string) => `last heard ${age}`,
+  unknownSince: 'This device answers by itself; a hold placed since is not known here.',
   warnings: 'Heed before pulling',
 
   refusedTitle: 'No reading',
+  releaseNeedsServer:
+    'No release helps here. Bring this device to where it reaches the server, and the reading comes back.',
   withheldTitle: 'Reading withheld',
   withheldText: 'Pull with another pair that is ready. Where that cannot be, a named person may release this reading.',
   releaseTitle: 'Release the reading by name',
@@ -155,7 +173,7 @@ export const setTheGauge = {
 
   noConnectionTitle: 'No connection: no reading',
   noConnectionText:
-    'The server does not answer, so nothing here can be checked. Do not set the gauge from memory or from an earlier screen.',
+    'The server does not answer, and this device holds nothing of the plant yet. Do not set the gauge from memory.',
   checking: 'Checking the pair ...',
   tryAgain: 'Try again',
 

@@ -5,6 +5,7 @@ import { lookUpForce } from '../../../../src/domain/lookup/look-up-force.ts';
 import { lookUpReading } from '../../../../src/domain/lookup/look-up-reading.ts';
 import type { LookupBasis } from '../../../../src/domain/lookup/lookup-basis.ts';
 import type { LookupResult } from '../../../../src/domain/lookup/lookup-result.ts';
+import { snapshotLimits, warningsOfSnapshot } from '../../../../src/domain/lookup/snapshot-age.ts';
 import {
   byWeight,
   type WarningCode,
@@ -48,6 +49,12 @@ const wild = curveOf(
   }),
 );
 
+const heard = {
+  saidAt: '2026-06-01T12:00:00.000Z',
+  heardAt: '2026-06-01T12:00:01.000Z',
+  latestSeenAt: '2026-06-01T12:00:01.000Z',
+};
+
 /** One look-up for every code; what carries the code must carry its weight and lead to the outcome of the weight. */
 const cases: Readonly<Record<WarningCode, readonly [WarningWeight, LookupResult['outcome'], () => LookupResult]>> = {
   'not-calibrated': ['refuse', 'refused', () => ask({ curve: null })],
@@ -81,6 +88,21 @@ const cases: Readonly<Record<WarningCode, readonly [WarningWeight, LookupResult[
     'refuse',
     'refused',
     () => ask({ besides: [warn('clock-behind-ledger', 'Today is before the newest entry.')] }),
+  ],
+  'clock-not-trusted': [
+    'refuse',
+    'refused',
+    () => ask({ besides: warningsOfSnapshot(heard, '2026-05-31T00:00:00.000Z', snapshotLimits) }),
+  ],
+  'snapshot-too-old': [
+    'stop',
+    'withheld',
+    () => ask({ besides: warningsOfSnapshot(heard, '2026-06-20T00:00:00.000Z', snapshotLimits) }),
+  ],
+  'snapshot-old': [
+    'caution',
+    'given',
+    () => ask({ besides: warningsOfSnapshot(heard, '2026-06-06T00:00:00.000Z', snapshotLimits) }),
   ],
   'curve-not-as-approved': [
     'refuse',

@@ -1,17 +1,13 @@
 // The words for what was thrown, and the field they belong to.
 
 import { describe, expect, test } from 'vitest';
-import type { ProblemAnswer } from '../../../../src/contract/problem.ts';
-import { NoConnectionError, ProblemError } from '../../../../src/web/app/http-client.ts';
+import { NoConnectionError, ProblemError, type ProblemFacts } from '../../../../src/web/app/http-client.ts';
 import { problemForField } from '../../../../src/web/controls/problem-for-field.ts';
 import { problemText } from '../../../../src/web/controls/problem-text.ts';
 import { words } from '../../../../src/web/words/words.ts';
 
-const problem = (facts: Partial<ProblemAnswer>): ProblemError =>
+const problem = (facts: Partial<ProblemFacts>): ProblemError =>
   new ProblemError({
-    type: 'about:blank',
-    title: 'field invalid',
-    status: 400,
     detail: 'The serial is missing.',
     code: 'field-missing',
     ...facts,

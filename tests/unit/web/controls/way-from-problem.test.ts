@@ -5,8 +5,7 @@ import type { ProblemCode } from '../../../../src/domain/problem.ts';
 import { NoConnectionError, ProblemError } from '../../../../src/web/app/http-client.ts';
 import { wayFromProblem } from '../../../../src/web/controls/way-from-problem.ts';
 
-const problem = (code: ProblemCode): ProblemError =>
-  new ProblemError({ type: 'about:blank', title: code, status: 404, detail: 'There is no such thing.', code });
+const problem = (code: ProblemCode): ProblemError => new ProblemError({ detail: 'There is no such thing.', code });
 
 test('what does not exist leads to the page that lists what does', () => {
   expect(wayFromProblem(problem('unknown-pair'))?.href).toBe('/equipment');
