@@ -1,5 +1,5 @@
 // Who gets what: every route of the OpenAPI document, asked by a stranger, a device of the crew and each role. The table is
-// written from the rules of README.md, "People and devices", not from the code.
+// written by hand after the table of roles in README.md and that of tests/unit/domain/rules/role.test.ts, and read from neither.
 
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Role, roles } from '../../src/domain/rules/role.ts';
