@@ -39,7 +39,7 @@ const acting: Readonly<Record<EventEffect, string>> = {
 
 export const doubt = {
   title: 'In doubt',
-  lead: 'Calibrations that rest on something found bad afterwards: a certificate withdrawn, a load cell or the pair itself off its limit. No reading is given until somebody looked into it.',
+  lead: 'Calibrations that rest on something found bad afterwards: a certificate or a standard withdrawn, a load cell or the pair itself off its limit. No reading is given until somebody looked into it.',
   openTitle: 'To look into',
   clearedTitle: 'Looked into and cleared',
   noneOpen: 'Nothing is in doubt.',
