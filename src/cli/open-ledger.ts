@@ -3,7 +3,7 @@
 
 import { randomBytes } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { hash, verify } from '@node-rs/argon2';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import type { VerifiedLedger } from '../ledger/verify.ts';
@@ -22,6 +22,7 @@ import { openSqliteStorage } from '../storage/sqlite/open-storage.ts';
 import { putInPlace } from '../storage/sqlite/put-in-place.ts';
 import { rebuildLedgerFile } from '../storage/sqlite/rebuild-ledger-file.ts';
 import { stageSqliteRestore } from '../storage/sqlite/stage-restore.ts';
+import { sweepLeftovers } from '../storage/sqlite/sweep-leftovers.ts';
 import { type Lease, takeLease } from '../storage/sqlite/take-lease.ts';
 import { sqliteBackupFiles } from '../storage/sqlite/write-backup.ts';
 import type { Storage } from '../storage/storage.ts';
@@ -90,6 +91,7 @@ async function opened(storage: Storage, file: string | null, password: string | 
       const taken = takeLease(file, `the server of process ${process.pid}, since ${clock()}`);
       if (!taken.ok) return taken;
       lease = taken.value;
+      sweepLeftovers(dirname(file), new Date(clock()));
       return succeed(undefined);
     },
     async close() {

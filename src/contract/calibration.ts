@@ -8,7 +8,7 @@ import { pairEventAnswer } from './event.ts';
 import { degreeInput, fitAnswer } from './fit.ts';
 import { runSheetBody } from './run-sheet-json.ts';
 import { chainAnswer } from './traceability.ts';
-import { plantDay, tag } from './typed-text.ts';
+import { plainText, plantDay, tag } from './typed-text.ts';
 
 /** A submitted run sheet says of itself which pair, day and load cell it is of. */
 export const submissionBody = z.strictObject({
@@ -73,7 +73,7 @@ export const calibrationListAnswer = z.object({
 
 export const approvalBody = z.object({
   reviewHash: z.string('The hash of what was reviewed').length(64, 'The hash of what was reviewed'),
-  note: z.string().max(500).optional(),
+  note: plainText('A note', 500).optional(),
   password: z
     .string('The password of the one who approves')
     .max(200)

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { standing } from './lookup.ts';
 import { quantityAnswer, quantityInput } from './quantity.ts';
 import { attachedFileAnswer, laboratoryAnswer, namedFiles, standardAnswer } from './traceability.ts';
-import { plainLine, plantDay, tag } from './typed-text.ts';
+import { plainLine, plantDay, reasonLine, tag } from './typed-text.ts';
 
 const serial = plainLine('A serial number', 60).min(1, 'A serial number');
 const note = z.string().max(500).optional();
@@ -77,7 +77,7 @@ export const pairBody = z.object({
 });
 
 export const reasonBody = z.object({
-  reason: plainLine('A reason', 500).min(5, 'A reason of at least five characters'),
+  reason: reasonLine,
 });
 
 const part = z.object({

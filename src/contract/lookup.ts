@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { gaugeStandards } from '../domain/equipment/gauge-class.ts';
 import { uncertaintyBudgetAnswer } from './fit.ts';
 import { quantityAnswer } from './quantity.ts';
-import { plainLine, plantDay } from './typed-text.ts';
+import { plantDay, reasonLine } from './typed-text.ts';
 
 export const standings = ['ready', 'due-soon', 'overdue', 'drifting', 'in-doubt', 'on-hold', 'not-calibrated'] as const;
 export const standing = z.enum(standings);
@@ -117,5 +117,5 @@ export const lookupAnswer = z.object({
 export type LookupAnswer = z.infer<typeof lookupAnswer>;
 
 export const releaseBody = lookupQuery.omit({ on: true, reading: true }).extend({
-  reason: plainLine('The reason', 500).min(5, 'A reason of at least five characters'),
+  reason: reasonLine,
 });

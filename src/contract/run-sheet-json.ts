@@ -8,7 +8,7 @@ import { length } from '../domain/units/length.ts';
 import { pressure } from '../domain/units/pressure.ts';
 import { parseUnit } from '../domain/units/quantity.ts';
 import { readBody } from './read-body.ts';
-import { plantDay, tag } from './typed-text.ts';
+import { plainText, plantDay, tag } from './typed-text.ts';
 
 export const runSheetFormat = 'jackledger-run-sheet/1';
 
@@ -37,7 +37,7 @@ export const runSheetBody = z.strictObject({
     .optional(),
   firstUseOn: plantDay.optional(),
   temperatureCelsius: z.number().min(-60).max(80).optional(),
-  note: z.string().max(2000).optional(),
+  note: plainText('A note', 2000).optional(),
   units: z.strictObject(
     {
       force: z.string('A unit of force').max(30),

@@ -22,6 +22,20 @@ export const plainLine = (words: string, most: number) =>
     .max(most, `${words}, at most ${most} characters`)
     .regex(/^\P{C}*$/u, `${words}, without control characters`);
 
+/** Text of several lines a person typed, under the same bounds but for line breaks and tabs. */
+export const plainText = (words: string, most: number) =>
+  z
+    .string(words)
+    .max(most, `${words}, at most ${most} characters`)
+    .regex(/^(?:\P{C}|[\n\r\t])*$/u, `${words}, without control characters`);
+
+const reasonWords = 'A reason of at least five characters';
+
+/** Why something is done: a line with three letters or digits that show, since some letters are blank on the page. */
+export const reasonLine = plainLine('A reason', 500)
+  .min(5, reasonWords)
+  .regex(/(?:(?![\u115f\u1160\u3164\uffa0])[\p{L}\p{N}].*){3}/u, reasonWords);
+
 const dayWords = 'A day that exists, written YYYY-MM-DD';
 export const plantDay = z
   .string(dayWords)

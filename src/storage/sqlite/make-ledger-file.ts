@@ -8,6 +8,7 @@ import { fail, type Outcome, succeed } from '../../domain/problem.ts';
 import { putInPlace, systemCode } from './put-in-place.ts';
 import { schemas, schemaVersion } from './schema.ts';
 import { sqliteProblem } from './sqlite-problem.ts';
+import { workFolderNames } from './sweep-leftovers.ts';
 
 /**
  * Makes the file beside its place and puts it there in one step, unless another process was first. Only its owner may
@@ -16,7 +17,7 @@ import { sqliteProblem } from './sqlite-problem.ts';
 export function makeLedgerFile(path: string): Outcome<null> {
   let workFolder: string | undefined;
   try {
-    workFolder = mkdtempSync(join(dirname(path), '.new-ledger-'));
+    workFolder = mkdtempSync(join(dirname(path), workFolderNames.ledger));
     const made = join(workFolder, 'ledger');
     const database = new Database(made);
     database.pragma('journal_mode = WAL');

@@ -12,6 +12,7 @@ import { fileExists, fileProblem } from './file-problem.ts';
 import { insertEntrySql } from './ledger-store.ts';
 import { openDatabase } from './open-database.ts';
 import { putInPlace } from './put-in-place.ts';
+import { workFolderNames } from './sweep-leftovers.ts';
 
 /** Makes the file with these rows, or makes none. Problems: `file-exists`, `file-not-found`, `approver-is-enterer`, `ledger-write-failed`. */
 export function rebuildLedgerFile(
@@ -22,7 +23,7 @@ export function rebuildLedgerFile(
   const path = resolve(file);
   let workFolder: string | undefined;
   try {
-    workFolder = mkdtempSync(join(dirname(path), '.new-ledger-'));
+    workFolder = mkdtempSync(join(dirname(path), workFolderNames.ledger));
     const made = join(workFolder, 'ledger');
     const database = openDatabase(made, { mode: 'create' });
     if (!database.ok) return database;

@@ -26,6 +26,7 @@ import { openSqliteLedgerStore } from './ledger-store.ts';
 import { busyTimeoutMilliseconds, openDatabase } from './open-database.ts';
 import { openSqliteStorage } from './open-storage.ts';
 import { putInPlace } from './put-in-place.ts';
+import { workFolderNames } from './sweep-leftovers.ts';
 
 /** What SQLite keeps beside a file while it is open, or after its program was killed. */
 const besides = ['-wal', '-shm'] as const;
@@ -43,7 +44,7 @@ export async function stageSqliteRestore(
   const place = existsSync(ledger) ? realpathSync(ledger) : resolve(ledger);
   let workFolder: string | undefined;
   try {
-    workFolder = mkdtempSync(join(dirname(place), '.restore-'));
+    workFolder = mkdtempSync(join(dirname(place), workFolderNames.restore));
     const made = join(workFolder, 'ledger');
     copyFileSync(backup, made);
     chmodSync(made, 0o600);

@@ -16,6 +16,7 @@ import { fileExists, fileProblem } from './file-problem.ts';
 import { openSqliteLedgerStore } from './ledger-store.ts';
 import { openDatabase } from './open-database.ts';
 import { putInPlace } from './put-in-place.ts';
+import { sweepLeftovers, workFolderNames } from './sweep-leftovers.ts';
 
 const manifestOf = (file: string): string => `${file}.json`;
 
@@ -45,7 +46,8 @@ async function writeBackup(
   const folder = dirname(target);
   let workFolder: string | undefined;
   try {
-    workFolder = mkdtempSync(join(folder, '.new-backup-'));
+    sweepLeftovers(folder, new Date());
+    workFolder = mkdtempSync(join(folder, workFolderNames.backup));
     const made = join(workFolder, basename(target));
     const copied = await copyLedger(ledger, made);
     if (!copied.ok) return copied;
