@@ -3,12 +3,13 @@
 import { cpus, totalmem } from 'node:os';
 import type { Benchmark, Figure } from './benchmark.ts';
 import { calculations } from './calculations.ts';
+import { doubtList } from './doubt-list.ts';
 import { durableAppend } from './durable-append.ts';
 import { httpLookUp } from './http-look-up.ts';
 import { largeLedger } from './large-ledger.ts';
 
 /** Every benchmark, in the order of the table. A further figure is a further module, added here. */
-const benchmarks: readonly Benchmark[] = [httpLookUp, calculations, durableAppend, largeLedger];
+const benchmarks: readonly Benchmark[] = [httpLookUp, calculations, doubtList, durableAppend, largeLedger];
 
 const wanted = process.argv.slice(2);
 const unknown = wanted.filter((name) => !benchmarks.some((benchmark) => benchmark.name === name));
