@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { fail, type Outcome, type Problem } from '../domain/problem.ts';
 import type { Command, CommandContext } from './command.ts';
 import { backupCommand } from './commands/backup.ts';
+import { driftCommand } from './commands/drift.ts';
 import { dueCommand } from './commands/due.ts';
 import { exportCommand } from './commands/export.ts';
 import { fitCommand } from './commands/fit.ts';
@@ -24,6 +25,7 @@ const commands: readonly Command[] = [
   fitCommand,
   lookupCommand,
   dueCommand,
+  driftCommand,
   rulesCommand,
   importCommand,
   exportCommand,

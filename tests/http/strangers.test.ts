@@ -70,6 +70,7 @@ const table: Readonly<Record<string, Route>> = {
   'GET /api/pairs': { for: 'device' },
   'GET /api/pairs/{tag}/lookup': { for: 'device', url: '/api/pairs/P-1/lookup?force=31%20kip' },
   'GET /api/snapshot': { for: 'device' },
+  'GET /api/pairs/{tag}/drift': { for: everyRole, url: '/api/pairs/P-1/drift' },
   'GET /api/pairs/{tag}/readings': {
     for: 'device',
     url: '/api/pairs/P-1/readings?from=10%20kip&to=20%20kip&step=5%20kip',

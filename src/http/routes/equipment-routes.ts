@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import { pairPageAnswer } from '../../contract/calibration.ts';
+import { driftAnswer, driftQuery } from '../../contract/drift.ts';
 import { pairListAnswer } from '../../contract/due.ts';
 import {
   certificateAnswer,
@@ -33,6 +34,7 @@ import { partPair } from '../../service/part-pair.ts';
 import type { Plant, Retry } from '../../service/plant.ts';
 import { plantAsOf } from '../../service/plant-as-of.ts';
 import { type EquipmentInput, registerEquipment } from '../../service/register-equipment.ts';
+import { showDrift } from '../../service/show-drift.ts';
 import { showPair } from '../../service/show-pair.ts';
 import { showPart } from '../../service/show-part.ts';
 import type { App } from '../app.ts';
@@ -72,6 +74,23 @@ export function equipmentRoutes(app: App, plant: Plant): void {
       const reader = await plantAsOf(plant, request.query.asOf);
       if (!reader.ok) return sendProblem(reply, reader.problem);
       return sendOutcome(reply, await showPart(reader.value, request.params.tag));
+    },
+  );
+
+  app.get(
+    '/api/pairs/:tag/drift',
+    {
+      schema: {
+        summary: 'How a pair moved over its calibrations, with a forecast where the data carry one',
+        params,
+        querystring: driftQuery,
+        response: { 200: driftAnswer, ...failures },
+      },
+    },
+    async (request, reply) => {
+      const reader = await plantAsOf(plant, request.query.asOf);
+      if (!reader.ok) return sendProblem(reply, reader.problem);
+      return sendOutcome(reply, showDrift(reader.value, request.params.tag, request.query.force));
     },
   );
 
