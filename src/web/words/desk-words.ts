@@ -5,6 +5,7 @@ import { backup } from './en-US/backup.ts';
 import { calibrate } from './en-US/calibrate.ts';
 import { charts } from './en-US/charts.ts';
 import { doubt } from './en-US/doubt.ts';
+import { drift } from './en-US/drift.ts';
 import { equipment } from './en-US/equipment.ts';
 import { figures } from './en-US/figures.ts';
 import { ledger } from './en-US/ledger.ts';
@@ -24,6 +25,7 @@ export const words = {
   calibrate,
   charts,
   doubt,
+  drift,
   equipment,
   figures,
   ledger,

@@ -11,6 +11,7 @@ import { WaitingNote } from '../../controls/waiting-note.tsx';
 import { words } from '../../words/desk-words.ts';
 import { CalibrationList } from './calibration-list.tsx';
 import { CurrentCalibration } from './current-calibration.tsx';
+import { DriftPart } from './drift-part.tsx';
 import { EntryList } from './entry-list.tsx';
 import { EventList } from './event-list.tsx';
 import { PairActions } from './pair-actions.tsx';
@@ -63,6 +64,7 @@ function PairShown({ page }: { readonly page: PairPageAnswer }) {
       <PairDoubts page={page} />
       <PairFacts page={page} />
       <CurrentCalibration page={page} />
+      {page.current === null || isPast ? null : <DriftPart tag={line.tag} />}
       <TraceabilityPart page={page} />
       <CalibrationList page={page} />
       <EventList page={page} />
