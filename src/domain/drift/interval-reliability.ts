@@ -44,8 +44,9 @@ export function intervalReliability(
       found,
       within,
       share,
-      low: Math.max(0, (centre - half) / scale),
-      high: Math.min(1, (centre + half) / scale),
+      // At none and at all the bound is 0 and 1 itself, which the last digits of the formula miss.
+      low: within === 0 ? 0 : (centre - half) / scale,
+      high: within === found ? 1 : (centre + half) / scale,
     };
   });
 }
