@@ -33,6 +33,7 @@ import { peopleRoutes } from './routes/people-routes.ts';
 import { plantRoutes } from './routes/plant-routes.ts';
 import { rulesRoutes } from './routes/rules-routes.ts';
 import { sessionRoutes } from './routes/session-routes.ts';
+import { stressingRoutes } from './routes/stressing-routes.ts';
 import { traceabilityRoutes } from './routes/traceability-routes.ts';
 import { setSecurityHeaders } from './security-headers.ts';
 
@@ -125,6 +126,7 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
     traceabilityRoutes(typed, plant);
     lookUpRoutes(typed, plant);
     rulesRoutes(typed, plant);
+    stressingRoutes(typed, plant);
     typed.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());
   });
   if (options.webFolder !== null && existsSync(options.webFolder)) await serveWeb(app, options.webFolder);

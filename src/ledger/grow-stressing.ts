@@ -7,8 +7,8 @@ import { addNew, type GrowingPlant, known, refusal } from './growing-plant.ts';
 export function recordStressing(plant: GrowingPlant, entry: LedgerEntry<'stressing-recorded/1'>): void {
   const { facts, pulls } = entry.body;
   const pair = known(plant.pairs, facts.pair, entry, 'pair');
-  const calibration = plant.approvedIn.get(facts.calibrationEntry);
-  if (calibration === undefined || !pair.calibrations.includes(calibration)) {
+  const calibration = pair.calibrations.find((number) => plant.approvedIn.get(number) === facts.calibrationEntry);
+  if (calibration === undefined) {
     throw refusal(entry, `rests on entry ${facts.calibrationEntry}, which approved no calibration of "${facts.pair}"`);
   }
   const stressing = {

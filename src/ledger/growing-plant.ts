@@ -40,7 +40,7 @@ export interface GrowingPlant {
   readonly certificates: Map<string, Certificate[]>;
   readonly pairs: Map<string, GrowingPair>;
   readonly calibrations: Map<string, CalibrationRecord>;
-  readonly approvedIn: Map<number, string>;
+  readonly approvedIn: Map<string, number>;
   readonly stressings: Map<string, RecordedStressing>;
   readonly corrected: Map<number, Act>;
   readonly standing: Map<string, number>;

@@ -148,8 +148,8 @@ export interface PlantState {
   readonly certificates: ReadonlyMap<string, readonly Certificate[]>;
   readonly pairs: ReadonlyMap<string, PairRecord>;
   readonly calibrations: ReadonlyMap<string, CalibrationRecord>;
-  /** Numbers of calibrations by the entry that approved them. */
-  readonly approvedIn: ReadonlyMap<number, string>;
+  /** The entry that approved a calibration, by its number. */
+  readonly approvedIn: ReadonlyMap<string, number>;
   /** Records of stressed beds by number, in the order they were entered. */
   readonly stressings: ReadonlyMap<string, RecordedStressing>;
   /** Entries that no longer stand as they were written, by number, each with what took its place and why. */

@@ -157,6 +157,7 @@ export function calibrationOf(current: PairBasis['current']): LookupAnswer['cali
   if (current === null) return null;
   return {
     number: current.record.number,
+    approvedIn: current.approvedIn,
     calibratedOn: current.record.calibratedOn,
     loadCell: current.record.loadCell,
     certificate: current.certificate?.number ?? null,

@@ -109,7 +109,12 @@ export interface PairBasis {
   readonly basis: LookupBasis;
   readonly standing: StandingJudgement;
   /** The calibration in force, with the certificate of its day. */
-  readonly current: { readonly record: CalibrationRecord; readonly certificate: Certificate | null } | null;
+  readonly current: {
+    readonly record: CalibrationRecord;
+    readonly certificate: Certificate | null;
+    /** The entry that approved it. */
+    readonly approvedIn: number;
+  } | null;
 }
 
 /** Answers what look-ups of a pair rest on at a day. */
@@ -139,7 +144,10 @@ function computeBasis(plant: Plant, record: PairRecord, on: PlantDay, today: Pla
       : warningsOfFirstUse({ calibratedOn: latest.calibratedOn, firstUseOn: latest.sheet.firstUseOn }, on, rules);
   return succeed({
     standing,
-    current: latest === undefined ? null : { record: latest, certificate },
+    current:
+      latest === undefined
+        ? null
+        : { record: latest, certificate, approvedIn: plant.state.approvedIn.get(latest.number) ?? 0 },
     basis: {
       curve: judged?.value.fit.curve ?? null,
       jack: parts.value.jack,
