@@ -150,10 +150,11 @@ function bodyOf(result: LookupResult, asOf: PlantDay) {
 /** Answers the calibration in force as every look-up shows it. */
 export function calibrationInForce({ inForce, worksBy }: PairSnapshot): LookupAnswer['calibration'] {
   if (inForce === null) return null;
-  const { number, calibratedOn, loadCell } = inForce;
+  const { number, approvedIn, calibratedOn, loadCell } = inForce;
   const certificate = worksBy?.certificate ?? null;
   return {
     number,
+    approvedIn,
     calibratedOn,
     loadCell,
     certificate: certificate?.number ?? null,

@@ -58,6 +58,7 @@ export const doNotExceedAnswer = z.object({
 
 export const calibrationInForceAnswer = z.object({
   number: z.string(),
+  approvedIn: z.number().int().describe('The entry that approved it'),
   calibratedOn: z.string(),
   loadCell: z.string(),
   certificate: z.string().nullable(),

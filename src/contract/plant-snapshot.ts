@@ -56,6 +56,7 @@ const gauge = z.object({
 
 const calibrationInForce = z.object({
   number: z.string(),
+  approvedIn: z.number().int(),
   calibratedOn: z.string(),
   loadCell: z.string(),
   changePercent: z.number().nullable(),

@@ -24,6 +24,7 @@ export const problemMeanings = {
   'unknown-equipment': 'No jack, gauge, pump or load cell has this tag.',
   'unknown-person': 'No such person works with this ledger.',
   'unknown-calibration': 'No calibration has this number.',
+  'unknown-stressing': 'No stressing record has this number.',
   'unknown-certificate': 'No certificate of this load cell has this number.',
   'unknown-strand': 'The strand is not in the table.',
   'part-in-use': 'A jack or gauge already belongs to another pair.',

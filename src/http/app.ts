@@ -35,6 +35,7 @@ import { plantRoutes } from './routes/plant-routes.ts';
 import { rulesRoutes } from './routes/rules-routes.ts';
 import { sessionRoutes } from './routes/session-routes.ts';
 import { snapshotRoutes } from './routes/snapshot-routes.ts';
+import { stressingRoutes } from './routes/stressing-routes.ts';
 import { traceabilityRoutes } from './routes/traceability-routes.ts';
 import { setHeaders, setSecurityHeaders } from './security-headers.ts';
 
@@ -131,6 +132,7 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
     lookUpRoutes(typed, plant);
     snapshotRoutes(typed, plant);
     rulesRoutes(typed, plant);
+    stressingRoutes(typed, plant);
     typed.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());
   });
   if (options.webFolder !== null && existsSync(options.webFolder)) await serveWeb(app, options.webFolder);

@@ -26,6 +26,7 @@ const statuses: Partial<Record<ProblemCode, number>> = {
   'unknown-equipment': 404,
   'unknown-person': 404,
   'unknown-calibration': 404,
+  'unknown-stressing': 404,
   'unknown-certificate': 404,
   'head-not-found': 404,
   'not-found': 404,

@@ -9,6 +9,8 @@ import type { PairEvent } from '../domain/equipment/pair-event.ts';
 import type { Laboratory, StandardCertificate } from '../domain/equipment/traceability.ts';
 import type { Role } from '../domain/rules/role.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
+import type { PullEntry } from '../domain/stressing/pull.ts';
+import type { BedFacts } from '../domain/stressing/stressing-record.ts';
 import type { ForceUnit } from '../domain/units/force.ts';
 import type { PressureUnit } from '../domain/units/pressure.ts';
 import type { Quantity } from '../domain/units/quantity.ts';
@@ -136,6 +138,11 @@ export interface EntryBodies {
     readonly readingToSet: Quantity<PressureUnit>;
     readonly stops: readonly string[];
   };
+  /**
+   * subject: number of the record. What the bed was pulled by and the pulls as they were read, with the window of that day;
+   * whether gauge and elongation agree is computed from them.
+   */
+  readonly 'stressing-recorded/1': { readonly facts: BedFacts; readonly pulls: readonly PullEntry[] };
   /** subject: "plant". The clock had run `ahead` and was set right before this entry, so that later instants count from it on. */
   readonly 'clock-set-right/1': { readonly ahead: string; readonly reason: string };
   /** subject: file name of the backup; `head` is the last entry it holds */
@@ -216,6 +223,7 @@ export const entryKinds = [
   'hold-placed/1',
   'hold-lifted/1',
   'reading-released/1',
+  'stressing-recorded/1',
   'clock-set-right/1',
   'backup-made/1',
   'restored/1',

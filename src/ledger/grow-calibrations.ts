@@ -32,6 +32,7 @@ export function approveCalibration(
     throw refusal(entry, `approves calibration "${entry.subject}" by "${entry.actor}", who entered it`);
   }
   const { note } = entry.body;
+  plant.approvedIn.set(entry.subject, entry.seq);
   plant.calibrations.set(entry.subject, {
     ...decided(calibration, entry, note),
     status: 'approved',

@@ -1,5 +1,5 @@
 // Deals out each kind of entry to what it does to the plant state: people in grow-people.ts, parts and pairs in
-// grow-equipment.ts, calibrations in grow-calibrations.ts. Opening, copying and replaying states is in replay.ts.
+// grow-equipment.ts, calibrations in grow-calibrations.ts, beds in grow-stressing.ts. Opening, copying and replaying states is in replay.ts.
 
 import type { AnyLedgerEntry } from './entry.ts';
 import {
@@ -25,6 +25,7 @@ import {
   withdrawStandard,
 } from './grow-equipment.ts';
 import { addPerson, admitDevice, barDevice, barPerson, changePerson, readmitPerson } from './grow-people.ts';
+import { recordStressing } from './grow-stressing.ts';
 import { type GrowingPlant, known, refusal } from './growing-plant.ts';
 
 /** Takes one entry into a plant; throws before anything changes when the entry cannot be. */
@@ -135,6 +136,9 @@ function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {
       return;
     case 'reading-released/1':
       known(plant.pairs, entry.subject, entry, 'pair');
+      return;
+    case 'stressing-recorded/1':
+      recordStressing(plant, entry);
       return;
     case 'clock-set-right/1':
       plant.newestAt = entry.at;

@@ -5,7 +5,16 @@ import type { Certificate, Equipment } from '../domain/equipment/equipment.ts';
 import type { Pair } from '../domain/equipment/pair.ts';
 import type { Laboratory, StandardCertificate } from '../domain/equipment/traceability.ts';
 import type { EntryKind, LedgerEntry } from './entry.ts';
-import type { Act, CalibrationRecord, Device, Hold, PairEventRecord, Person, PlantState } from './plant-state.ts';
+import type {
+  Act,
+  CalibrationRecord,
+  Device,
+  Hold,
+  PairEventRecord,
+  Person,
+  PlantState,
+  RecordedStressing,
+} from './plant-state.ts';
 
 export interface GrowingPair {
   readonly pair: Pair;
@@ -31,6 +40,8 @@ export interface GrowingPlant {
   readonly certificates: Map<string, Certificate[]>;
   readonly pairs: Map<string, GrowingPair>;
   readonly calibrations: Map<string, CalibrationRecord>;
+  readonly approvedIn: Map<string, number>;
+  readonly stressings: Map<string, RecordedStressing>;
   readonly corrected: Map<number, Act>;
   readonly standing: Map<string, number>;
   lastBackup: PlantState['lastBackup'];

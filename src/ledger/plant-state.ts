@@ -10,6 +10,8 @@ import type { PairEvent } from '../domain/equipment/pair-event.ts';
 import type { Laboratory, StandardCertificate } from '../domain/equipment/traceability.ts';
 import type { Role } from '../domain/rules/role.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
+import type { PullEntry } from '../domain/stressing/pull.ts';
+import type { BedFacts } from '../domain/stressing/stressing-record.ts';
 import type { ReviewedCalibration, ReviewedParts } from './review-hash.ts';
 
 /** Who did something in which entry, when and why. */
@@ -85,6 +87,18 @@ export interface CalibrationRecord {
   readonly clearedDoubts?: Readonly<Record<string, Act>>;
 }
 
+/** The record of a bed as it was entered; what its pulls are found to be is computed from it. */
+export interface RecordedStressing {
+  readonly number: string;
+  readonly facts: BedFacts;
+  readonly pulls: readonly PullEntry[];
+  /** Number of the calibration its readings are by. */
+  readonly calibration: string;
+  readonly enteredIn: number;
+  readonly enteredBy: string;
+  readonly enteredAt: string;
+}
+
 export interface Hold {
   readonly reason: string;
   readonly placedBy: string;
@@ -134,6 +148,10 @@ export interface PlantState {
   readonly certificates: ReadonlyMap<string, readonly Certificate[]>;
   readonly pairs: ReadonlyMap<string, PairRecord>;
   readonly calibrations: ReadonlyMap<string, CalibrationRecord>;
+  /** The entry that approved a calibration, by its number. */
+  readonly approvedIn: ReadonlyMap<string, number>;
+  /** Records of stressed beds by number, in the order they were entered. */
+  readonly stressings: ReadonlyMap<string, RecordedStressing>;
   /** Entries that no longer stand as they were written, by number, each with what took its place and why. */
   readonly corrected: ReadonlyMap<number, Act>;
   /** The number of the entry that holds a part, by tag, or a certificate, by load cell and number. */

@@ -77,6 +77,8 @@ function startOf(from: PlantState | undefined): GrowingPlant {
       ]),
     ),
     calibrations: new Map(from?.calibrations),
+    approvedIn: new Map(from?.approvedIn),
+    stressings: new Map(from?.stressings),
     corrected: new Map(from?.corrected),
     standing: new Map(from?.standing),
     lastBackup: from?.lastBackup ?? null,

@@ -2,7 +2,7 @@
 
 import type { Certificate, Equipment, EquipmentKind } from '../domain/equipment/equipment.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
-import type { CalibrationRecord, PairRecord, PlantState } from '../ledger/plant-state.ts';
+import type { CalibrationRecord, PairRecord, PlantState, RecordedStressing } from '../ledger/plant-state.ts';
 
 /** At most this many tags are named in a refusal. */
 const mostNamed = 12;
@@ -72,6 +72,15 @@ export function findCalibration(state: PlantState, number: string): Outcome<Cali
   const record = byTag(state.calibrations, number);
   if (record !== undefined) return succeed(record);
   return fail('unknown-calibration', `No calibration has the number "${number}".`, { where: 'number', given: number });
+}
+
+export function findStressing(state: PlantState, number: string): Outcome<RecordedStressing> {
+  const record = byTag(state.stressings, number);
+  if (record !== undefined) return succeed(record);
+  return fail('unknown-stressing', `No stressing record has the number "${number}".`, {
+    where: 'number',
+    given: number,
+  });
 }
 
 /** Whether a tag is free among parts and pairs, without regard to case. Problem: `tag-taken`. */

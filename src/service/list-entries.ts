@@ -120,6 +120,10 @@ function summaryOf(entry: AnyLedgerEntry): string {
       return `Pair ${subject} put on hold: ${entry.body.reason}`;
     case 'hold-lifted/1':
       return `Hold on pair ${subject} lifted: ${entry.body.reason}`;
+    case 'stressing-recorded/1': {
+      const { facts, pulls } = entry.body;
+      return `Bed ${facts.bed} of ${facts.on} recorded as ${subject}: ${pulls.length} ${pulls.length === 1 ? 'pull' : 'pulls'} with pair ${facts.pair}.`;
+    }
     case 'reading-released/1':
       return `${entry.body.name} released ${writeQuantityInFull(entry.body.readingToSet)} for ${writeQuantityInFull(entry.body.force)} on pair ${subject} (${entry.body.stops.join(', ')}): ${entry.body.reason}`;
   }

@@ -84,6 +84,7 @@ export function pairFacts(plant: Plant, record: PairRecord, on: PlantDay): PairF
         ? null
         : {
             number: current.number,
+            approvedIn: plant.state.approvedIn.get(current.number) ?? 0,
             calibratedOn: current.calibratedOn,
             loadCell: current.loadCell,
             changePercent: latestChange(plant, approved)?.changePercent ?? null,

@@ -15,6 +15,7 @@ import { outcomeValue } from '../outcome-value.ts';
 import { calibrate, people, plantAtWork, runSheet } from '../plant-at-work.ts';
 import { stateDigests } from '../state-digests.ts';
 import { collect } from '../storage/collect.ts';
+import { stressingRecorded } from '../storage/plant-entries.ts';
 
 const folder = import.meta.dirname;
 const { version } = JSON.parse(readFileSync(join(folder, '../../package.json'), 'utf8')) as { version: string };
@@ -135,6 +136,7 @@ function withoutActions({ state, clock }: Plant): readonly NewEntry[] {
     { ...by, kind: 'run-recorded/1', subject: number, body: run },
     { ...by, kind: 'run-recorded/2', subject: 'C-9998', body: run },
     { ...by, actor: 'quinn', kind: 'calibration-approved/1', subject: number, body: { reviewed: 'a'.repeat(64) } },
+    { ...stressingRecorded(0, 'S-9999', first + 15, { pair: 'P-9' }), ...by },
     { ...by, kind: 'doubt-cleared/1', subject: number, body: { doubt: 'certificate LC-9 K-10', reason } },
     { ...by, kind: 'calibration-withdrawn/1', subject: number, body: { reason } },
     {

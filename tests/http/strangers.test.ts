@@ -8,6 +8,7 @@ import { admitDevice, fetchDevicePass } from '../../src/service/admit-device.ts'
 import { createSignInThrottle } from '../../src/service/sign-in-throttle.ts';
 import { outcomeValue } from '../outcome-value.ts';
 import { password, people, plantAtWork, runSheet } from '../plant-at-work.ts';
+import { body as bedBody } from '../unit/contract/stressing-body.ts';
 import { signInAs, testApp } from './test-app.ts';
 
 interface Route {
@@ -70,6 +71,10 @@ const table: Readonly<Record<string, Route>> = {
   'GET /api/pairs': { for: 'device' },
   'GET /api/pairs/{tag}/lookup': { for: 'device', url: '/api/pairs/P-1/lookup?force=31%20kip' },
   'GET /api/snapshot': { for: 'device' },
+  'GET /api/stressing-records': { for: everyRole },
+  'GET /api/stressing-records/{number}': { for: everyRole, url: '/api/stressing-records/S-0001' },
+  'GET /api/stressing-records/{number}.csv': { for: everyRole, url: '/api/stressing-records/S-0001.csv' },
+  'POST /api/stressing-records': { for: ['crew', 'technician', 'quality'], body: { ...bedBody, pair: 'P-99' } },
   'GET /api/pairs/{tag}/drift': { for: everyRole, url: '/api/pairs/P-1/drift' },
   'GET /api/pairs/{tag}/readings': {
     for: 'device',
@@ -288,7 +293,7 @@ describe.each(visitors)('%s', (visitor, role) => {
     if (expected === 'not for this role') expect(found?.status).toBe(403);
     // What was asked had the right shape, so that it was the right that decided.
     if (expected === 'let through') expect(String(found?.code)).not.toMatch(/^(field-|body-|not-found|internal-)/);
-    if (expected === 'let through' && route.startsWith('GET') && !/heads|files/.test(route)) {
+    if (expected === 'let through' && route.startsWith('GET') && !/heads|files|records\//.test(route)) {
       expect(found?.status, JSON.stringify(found)).toBe(200);
     }
   });

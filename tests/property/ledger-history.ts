@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import type { RunSheet } from '../../src/domain/calibration/run-sheet.ts';
 import type { Equipment } from '../../src/domain/equipment/equipment.ts';
 import { pairEventKinds } from '../../src/domain/equipment/pair-event.ts';
+import { preTensionedWindow } from '../../src/domain/rules/elongation-window.ts';
 import { twelveMonthsTwoPercent } from '../../src/domain/rules/twelve-months-two-percent.ts';
 import type { NewEntry } from '../../src/ledger/entry.ts';
 import { genesisHash, sealRow } from '../../src/ledger/hash-chain.ts';
@@ -39,7 +40,9 @@ interface Things {
   readonly standards: string[];
   readonly events: { readonly pair: string; readonly seq: number }[];
   readonly approved: string[];
-  readonly submitted: { readonly number: string; readonly enteredBy: string }[];
+  /** The entries that approved a calibration, each with its pair. */
+  readonly approvals: { readonly seq: number; readonly pair: string }[];
+  readonly submitted: { readonly number: string; readonly pair: string; readonly enteredBy: string }[];
   /** Number of the entry that comes next. */
   seq: number;
 }
@@ -140,7 +143,7 @@ const recordRun: EntryOf = ({ at, text, which, numbers }, things) => {
   const number = `calibration ${things.seq} ${text}`;
   const points = numbers.map((force) => ({ direction: 'up', force, reading: force / 3 }) as const);
   const sheet: RunSheet = { units: { force: 'kip', reading: 'psi' }, cycles: [{ points }], note: text };
-  things.submitted.push({ number, enteredBy: text });
+  things.submitted.push({ number, pair, enteredBy: text });
   const body = { pair, calibratedOn: '2026-01-05', loadCell: text, sheet, degree: 'auto' } as const;
   return { at, actor: text, kind: 'run-recorded/1', subject: number, body };
 };
@@ -148,13 +151,14 @@ const recordRun: EntryOf = ({ at, text, which, numbers }, things) => {
 const decide: EntryOf = ({ at, text, which }, things) => {
   const found = things.submitted.shift();
   if (found === undefined) return undefined;
-  const { number, enteredBy } = found;
+  const { number, pair, enteredBy } = found;
   const approver = things.quality.find((each) => each !== enteredBy);
   if (which % 4 === 0 || approver === undefined) {
     return { at, actor: text, kind: 'calibration-rejected/1', subject: number, body: { reason: text } };
   }
   const body = { reviewed: 'a'.repeat(64), ...(which % 3 === 0 ? { note: text } : {}) };
   things.approved.push(number);
+  things.approvals.push({ seq: things.seq, pair });
   return { at, actor: approver, kind: 'calibration-approved/1', subject: number, body };
 };
 
@@ -239,6 +243,34 @@ const releaseReading: EntryOf = ({ at, text, which, numbers }, { pairs }) => {
   return { at, actor: text, kind: 'reading-released/1', subject: pair, body };
 };
 
+const recordStressing: EntryOf = ({ at, text, which, numbers }, { approvals, seq }) => {
+  const approval = pick(approvals, which);
+  if (approval === undefined) return undefined;
+  const facts = {
+    ...{ bed: text, on: '2026-02-03', pair: approval.pair, calibrationEntry: approval.seq, strand: text },
+    reel: null,
+    area: { value: 0.153, unit: 'in2' },
+    modulus: { value: 28_500, unit: 'ksi' },
+    strandsPulled: 1,
+    length: { value: numbers[0] ?? 400, unit: 'ft' },
+    force: { value: 31, unit: 'kip' },
+    preload: { value: 4, unit: 'kip' },
+    pattern: { name: text, positions: [{ id: text, row: 1, column: 1 }] },
+    corrections: [],
+    window: preTensionedWindow,
+  } as const;
+  const pull = {
+    positions: [text],
+    preloadReading: { value: 660, unit: 'psi' },
+    finalReading: { value: numbers[1] ?? 5010, unit: 'psi' },
+    elongation: { value: numbers[2] ?? 29.7, unit: 'in' },
+    gaugeForce: { value: 31, unit: 'kip' },
+    ...(which % 2 === 0 ? ({ reason: 'slip', note: text } as const) : {}),
+  } as const;
+  const subject = `bed ${seq} ${text}`;
+  return { at, actor: text, kind: 'stressing-recorded/1', subject, body: { facts, pulls: [pull] } };
+};
+
 const setRules: EntryOf = ({ at, text, which }) => {
   const profile = { ...twelveMonthsTwoPercent, name: text };
   const body = { profile, reason: text };
@@ -275,6 +307,7 @@ const choices: readonly EntryOf[] = [
   liftHold,
   partPair,
   releaseReading,
+  recordStressing,
   setRules,
 ];
 
@@ -294,6 +327,7 @@ export function ledgerHistory(maxSteps: number): fc.Arbitrary<readonly NewEntry[
       standards: [],
       events: [],
       approved: [],
+      approvals: [],
       submitted: [],
       seq: 1,
     };

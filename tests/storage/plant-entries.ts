@@ -2,6 +2,7 @@
 // Histories at random are in tests/property/ledger-history.ts.
 
 import type { RunSheet } from '../../src/domain/calibration/run-sheet.ts';
+import { preTensionedWindow } from '../../src/domain/rules/elongation-window.ts';
 import { twelveMonthsTwoPercent } from '../../src/domain/rules/twelve-months-two-percent.ts';
 import type { NewEntry } from '../../src/ledger/entry.ts';
 
@@ -84,6 +85,49 @@ export function certificateFiled(seconds: number, number: string, loadCell = 'LC
         expandedUncertaintyPercent: 0.12,
         coverageFactor: 2,
       },
+    },
+  };
+}
+
+/** A bed of one strand pulled once, by the calibration an entry approved. */
+export function stressingRecorded(
+  seconds: number,
+  number: string,
+  calibrationEntry: number,
+  { pair = 'P-01', actor = 'carl' } = {},
+): NewEntry {
+  return {
+    at: instant(seconds),
+    actor,
+    kind: 'stressing-recorded/1',
+    subject: number,
+    body: {
+      facts: {
+        bed: 'Bed 3',
+        on: '2026-01-05',
+        pair,
+        calibrationEntry,
+        strand: 'A416 1/2 in 270',
+        reel: null,
+        area: { value: 0.153, unit: 'in2' },
+        modulus: { value: 28500, unit: 'ksi' },
+        strandsPulled: 1,
+        length: { value: 400, unit: 'ft' },
+        force: { value: 31, unit: 'kip' },
+        preload: { value: 4, unit: 'kip' },
+        pattern: { name: 'One strand', positions: [{ id: 'A1', row: 1, column: 1 }] },
+        corrections: [],
+        window: preTensionedWindow,
+      },
+      pulls: [
+        {
+          positions: ['A1'],
+          preloadReading: { value: 660, unit: 'psi' },
+          finalReading: { value: 5010, unit: 'psi' },
+          elongation: { value: 29.7, unit: 'in' },
+          gaugeForce: { value: 31, unit: 'kip' },
+        },
+      ],
     },
   };
 }
@@ -179,8 +223,9 @@ export function plantWithEveryKind(): readonly NewEntry[] {
         stops: ['overdue'],
       },
     },
+    stressingRecorded(18, 'S-0001', 15),
     {
-      at: instant(18),
+      at: instant(19),
       actor: 'tess',
       kind: 'pair-parted/1',
       subject: 'P-01',

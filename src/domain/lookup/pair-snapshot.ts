@@ -27,6 +27,8 @@ export interface PairFacts {
 /** The calibration a pair is worked by. */
 export interface CalibrationInForce {
   readonly number: string;
+  /** The entry that approved it. */
+  readonly approvedIn: number;
   readonly calibratedOn: PlantDay;
   readonly loadCell: string;
   /** Signed largest change of force against the calibration before, in %; null where there is none to compare. */

@@ -17,6 +17,7 @@ const table = {
   'register-equipment': rule('too', 'technician', 'quality', 'administrator'),
   'amend-equipment': rule('too', 'technician', 'quality'),
   'retire-equipment': rule('too', 'technician', 'quality'),
+  'record-stressing': rule('too', 'crew', 'technician', 'quality'),
   'record-run': rule('too', 'technician', 'quality'),
   'approve-calibration': rule('never', 'quality'),
   'reject-calibration': rule('too', 'quality'),

@@ -14,6 +14,7 @@ import {
   rejection,
   runRecorded,
   runSheet,
+  stressingRecorded,
 } from '../../storage/plant-entries.ts';
 
 function sealed(newEntries: readonly NewEntry[]): readonly AnyLedgerEntry[] {
@@ -42,6 +43,8 @@ describe('emptyPlant', () => {
       certificates: new Map(),
       pairs: new Map(),
       calibrations: new Map(),
+      approvedIn: new Map(),
+      stressings: new Map(),
       corrected: new Map(),
       standing: new Map(),
       lastBackup: null,
@@ -141,6 +144,21 @@ describe('replay', () => {
     expect(replay(sealed(plantWithEveryKind())).pairs.get('P-01')?.hold).toBeNull();
   });
 
+  it('holds the record of a bed with the calibration it rests on, and who entered it', () => {
+    const entries = sealed(plantWithEveryKind());
+    const entry = entries.find(({ kind }) => kind === 'stressing-recorded/1');
+    const record = replay(entries).stressings.get('S-0001');
+    expect(record).toEqual({
+      ...(entry?.body as object),
+      number: 'S-0001',
+      calibration: 'CAL-2',
+      enteredIn: entry?.seq,
+      enteredBy: 'carl',
+      enteredAt: instant(18),
+    });
+    expect(record?.pulls).toHaveLength(1);
+  });
+
   it('parts a pair and keeps its calibrations', () => {
     const record = replay(sealed(plantWithEveryKind())).pairs.get('P-01');
     expect(record?.pair.parted).toEqual({ on: '2026-01-05', reason: 'Gauge sent for repair.' });
@@ -177,6 +195,30 @@ describe('an entry that cannot be', () => {
     ],
     ['a run of an unknown pair', [runRecorded(11, 'C', 'tess', 'P-09')], 'names the pair "P-09"'],
     ['a number used twice', [runRecorded(11, 'C'), runRecorded(12, 'C')], 'adds the calibration "C" a second time'],
+    ['a bed of an unknown pair', [stressingRecorded(11, 'S', 5, { pair: 'P-09' })], 'names the pair "P-09"'],
+    [
+      'a bed by a calibration nobody approved',
+      [runRecorded(11, 'C'), stressingRecorded(12, 'S', 10)],
+      'rests on entry 10, which approved no calibration of "P-01"',
+    ],
+    [
+      'a bed by the calibration of another pair',
+      [
+        runRecorded(11, 'C'),
+        approval(12, 'C'),
+        {
+          ...{ at: instant(13), actor: 'ada', kind: 'pair-formed/1', subject: 'P-02' },
+          body: { pair: { tag: 'P-02', jack: 'J-01', gauge: 'G-01', formedOn: '2026-01-05' } },
+        } as NewEntry,
+        stressingRecorded(14, 'S', 11, { pair: 'P-02' }),
+      ],
+      'rests on entry 11, which approved no calibration of "P-02"',
+    ],
+    [
+      'a bed recorded twice under one number',
+      [runRecorded(11, 'C'), approval(12, 'C'), stressingRecorded(13, 'S', 11), stressingRecorded(14, 'S', 11)],
+      'adds the stressing record "S" a second time',
+    ],
     ['a hold on an unknown pair', [holdPlaced(11, 'x', 'P-09')], 'names the pair "P-09"'],
     ['a certificate of an unknown load cell', [certificateFiled(11, 'C-1', 'LC-9')], 'names the part "LC-9"'],
     ['a plant opened twice', plantBeforeCalibration().slice(0, 1), 'already open'],

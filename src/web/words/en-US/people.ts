@@ -8,6 +8,7 @@ const actions: Readonly<Record<Action, string>> = {
   'register-equipment': 'register equipment',
   'amend-equipment': 'correct equipment and certificates',
   'retire-equipment': 'take equipment out of use',
+  'record-stressing': 'record the stressing of a bed',
   'record-run': 'enter calibrations',
   'approve-calibration': 'approve calibrations',
   'reject-calibration': 'reject calibrations',

@@ -9,6 +9,7 @@ const cells: Readonly<Record<Action, string>> = {
   'register-equipment': /*  */ '. + + . +',
   'amend-equipment': /*     */ '. + + . .',
   'retire-equipment': /*    */ '. + + . .',
+  'record-stressing': /*    */ '+ + + . .',
   'record-run': /*          */ '. + + . .',
   'approve-calibration': /* */ '. . - . .',
   'reject-calibration': /*  */ '. . + . .',
