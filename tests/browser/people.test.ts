@@ -91,7 +91,7 @@ describe('the administrator', () => {
 
     const { page: hers, context } = await openDesk(browser, server.url, telephone);
     await signIn(hers, technician, '/');
-    await hers.getByText('Technician').waitFor();
+    await hers.getByText('Technician', { exact: true }).waitFor();
     await hers.getByRole('button', { name: 'More' }).click();
     await hers.getByRole('link', { name: 'People' }).click();
     await hers.getByText(`Only an administrator adds people. Ask ${administrator.name}.`).waitFor();
