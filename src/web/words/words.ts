@@ -1,10 +1,18 @@
-// The catalogue of the texts around every page and of the crew's; all others are in desk-words.ts. Another language is a twin folder of en-US with the same names.
+// The texts around every page and of the crew's, in the language of this device; all others are in desk-words.ts.
+//
+// A file of texts imports types alone: what the start of the page also needs would make both wait for each other.
 
-import { app } from './en-US/app.ts';
-import { dial } from './en-US/dial.ts';
-import { problems } from './en-US/problems.ts';
-import { setTheGauge } from './en-US/set-the-gauge.ts';
-import { signIn } from './en-US/sign-in.ts';
+import type { Catalogue } from './catalogue.ts';
+import type { everywhere } from './en-US/everywhere.ts';
+import { language } from './language.ts';
 
-export const words = { app, dial, problems, setTheGauge, signIn };
-export type Words = typeof words;
+export type Words = Catalogue<typeof everywhere>;
+
+const catalogues = {
+  'en-US': () => import('./en-US/everywhere.ts'),
+  'es-MX': () => import('./en-US/everywhere.ts'),
+} as const;
+
+const { everywhere: spoken }: { everywhere: Words } = await catalogues[language]();
+
+export const words: Words = spoken;
