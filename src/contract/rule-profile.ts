@@ -44,4 +44,9 @@ export const ruleProfileAnswer = z.object({
   eventPointer: limit.optional(),
   eventStrandBreak: limit.optional(),
   eventMemberSwapped: limit.optional(),
+  snapshotCautionDays: limit.optional(),
+  snapshotStopDays: limit.optional(),
+  preTensionedWindowPercent: limit.optional(),
+  postTensionedWindowPercent: limit.optional(),
+  chartsToSignal: limit.optional(),
 }) satisfies z.ZodType<RuleProfile>;

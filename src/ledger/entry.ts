@@ -39,6 +39,11 @@ export interface EntryBodies {
     readonly profile: RuleProfile;
     readonly reason: string;
   };
+  /** subject: name of the profile. Since 3: windows of the elongation, charts of the beds, age of what a device holds. */
+  readonly 'rules-set/4': {
+    readonly profile: RuleProfile;
+    readonly reason: string;
+  };
   /** subject: id of the person */
   readonly 'person-added/1': { readonly name: string; readonly role: Role };
   /** subject: id of the person */
@@ -191,6 +196,7 @@ export const entryKinds = [
   'rules-set/1',
   'rules-set/2',
   'rules-set/3',
+  'rules-set/4',
   'person-added/1',
   'person-changed/1',
   'person-barred/1',

@@ -47,6 +47,7 @@ function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {
     case 'rules-set/1':
     case 'rules-set/2':
     case 'rules-set/3':
+    case 'rules-set/4':
       plant.rules = entry.body.profile;
       plant.rulesHash = entry.hash;
       plant.rulesSet = { seq: entry.seq, at: entry.at, by: entry.actor, reason: entry.body.reason };

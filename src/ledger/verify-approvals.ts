@@ -65,6 +65,7 @@ export function readApprovals(sha256: Sha256): ApprovalReader {
       case 'rules-set/1':
       case 'rules-set/2':
       case 'rules-set/3':
+      case 'rules-set/4':
         rules = { hash: row.hash, profile: body.profile };
         return;
       case 'certificate-filed/1':

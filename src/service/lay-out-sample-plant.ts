@@ -92,7 +92,7 @@ async function found(plant: Plant, file: SamplePlantFile, at: string): Promise<O
       {
         at,
         actor: programActor,
-        kind: 'rules-set/3',
+        kind: 'rules-set/4',
         subject: rules.name,
         body: { profile: rules, reason: 'the profile the sample plant works by' },
       },

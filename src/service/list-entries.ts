@@ -56,6 +56,7 @@ function summaryOf(entry: AnyLedgerEntry): string {
     case 'rules-set/1':
     case 'rules-set/2':
     case 'rules-set/3':
+    case 'rules-set/4':
       return `Rules set to "${entry.body.profile.title}": ${entry.body.reason}`;
     case 'person-added/1':
       return `${entry.body.name} added as ${entry.body.role}.`;

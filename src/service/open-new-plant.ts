@@ -48,7 +48,7 @@ export async function openNewPlant(
       {
         at,
         actor: programActor,
-        kind: 'rules-set/3',
+        kind: 'rules-set/4',
         subject: plant.state.rules.name,
         body: { profile: plant.state.rules, reason: 'the profile a new ledger starts with' },
       },

@@ -4,7 +4,7 @@ import { readStressingBody } from '../contract/stressing.ts';
 import type { StressingAnswer } from '../contract/stressing-answer.ts';
 import { type Curve, forceBehindReading } from '../domain/calibration/curve.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
-import { preTensionedWindow } from '../domain/rules/elongation-window.ts';
+import { elongationWindow } from '../domain/rules/elongation-window.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
 import { partOfLoad } from '../domain/strand/jacking-force.ts';
 import { strandOnReel } from '../domain/strand/reel.ts';
@@ -40,7 +40,7 @@ export function recordStressing(
     ...by,
     action: 'record-stressing',
     decide: (at) => {
-      const record = readStressingBody(input, preTensionedWindow);
+      const record = readStressingBody(input, elongationWindow('pre-tensioned', plant.state.rules));
       return record.ok ? decide(plant, record.value, { at, actor: by.actor.id }) : record;
     },
     answer: (number) => {

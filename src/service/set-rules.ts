@@ -42,7 +42,7 @@ export function setRules(
         });
       }
       const body = { profile: profile.value, reason: input.reason };
-      return succeed([{ at, actor: by.actor.id, kind: 'rules-set/3', subject: profile.value.name, body }]);
+      return succeed([{ at, actor: by.actor.id, kind: 'rules-set/4', subject: profile.value.name, body }]);
     },
     answer: () => succeed(listRules(plant)),
   });

@@ -154,6 +154,7 @@ function withoutActions({ state, clock }: Plant): readonly NewEntry[] {
     { ...by, kind: 'rules-set/1', subject: profile.name, body: { profile, reason } },
     { ...by, kind: 'rules-set/2', subject: profile.name, body: { profile, reason } },
     { ...by, kind: 'rules-set/3', subject: profile.name, body: { profile, reason } },
+    { ...by, kind: 'rules-set/4', subject: profile.name, body: { profile, reason } },
     { ...by, kind: 'person-changed/1', subject: 'cal', body: { name: 'Cal', role: 'technician', reason } },
     { ...by, kind: 'person-barred/1', subject: 'cal', body: { reason } },
     { ...by, kind: 'person-readmitted/1', subject: 'cal', body: { reason } },

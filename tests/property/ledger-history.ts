@@ -277,7 +277,7 @@ const setRules: EntryOf = ({ at, text, which }) => {
   return {
     at,
     actor: text,
-    kind: pick(['rules-set/1', 'rules-set/2', 'rules-set/3'], which) ?? 'rules-set/1',
+    kind: pick(['rules-set/1', 'rules-set/2', 'rules-set/3', 'rules-set/4'], which) ?? 'rules-set/1',
     subject: text,
     body,
   };

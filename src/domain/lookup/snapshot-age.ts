@@ -1,12 +1,13 @@
 // Whether what a device holds of the plant may still be worked by: how old it is, and whether the device's clock is right.
 // What it holds is in pair-snapshot.ts; what a warning does to a look-up is in warning.ts.
 
+import type { RuleProfile } from '../rules/rule-profile.ts';
 import { type Warning, warn } from './warning.ts';
 
 const msPerDay = 86_400_000;
 
 /**
- * After how many days without the server a device's answer turns to a caution, and to a stop. House rule: a hold, an event
+ * After how many days without the server a device's answer turns to a caution, and to a stop, where the plant's rules do not say. House rule: a hold, an event
  * or a withdrawn certificate reaches a device only through the server. Three days are a long weekend without network; two
  * weeks are longer than any job should go on without quality's word.
  */
@@ -15,6 +16,14 @@ export const snapshotLimits: SnapshotLimits = { cautionDays: 3, stopDays: 14 };
 export interface SnapshotLimits {
   readonly cautionDays: number;
   readonly stopDays: number;
+}
+
+/** Answers how old a snapshot may grow by the rules of the plant. */
+export function snapshotLimitsOf({ snapshotCautionDays, snapshotStopDays }: RuleProfile): SnapshotLimits {
+  return {
+    cautionDays: snapshotCautionDays?.value ?? snapshotLimits.cautionDays,
+    stopDays: snapshotStopDays?.value ?? snapshotLimits.stopDays,
+  };
 }
 
 /** A clock set right by the network may step back by some seconds. House rule: five minutes are no such step. */

@@ -11,6 +11,7 @@ const daysOfShortestMonth = 28;
 const inOrder: readonly (readonly [low: RuleName, high: RuleName])[] = [
   ['efficiencyLow', 'efficiencyHigh'],
   ['dialWindowLow', 'dialWindowHigh'],
+  ['snapshotCautionDays', 'snapshotStopDays'],
 ];
 
 /**

@@ -96,6 +96,23 @@ export const ruleFields: Readonly<Record<RuleName, RuleField>> = {
   eventDropped: effect('A part was dropped'),
   eventPointer: effect('The pointer does not return to zero'),
   eventStrandBreak: effect('A strand broke'),
+  preTensionedWindowPercent: optional(
+    '5 %',
+    'percent',
+    percent,
+    '% of force',
+    'Pre-tensioned, gauge and elongation part by at most',
+  ),
+  postTensionedWindowPercent: optional(
+    '7 %',
+    'percent',
+    percent,
+    '% of force',
+    'Post-tensioned, gauge and elongation part by at most',
+  ),
+  chartsToSignal: optional('2', 'count', [1, 2], 'charts', 'A pair drifts where its beds signal on'),
+  snapshotCautionDays: optional('3 days', 'days', [1, 31], 'days', 'A device without the server is a caution after'),
+  snapshotStopDays: optional('14 days', 'days', [2, 92], 'days', 'A device without the server stops after'),
 };
 
 /** In the order they are read: how long, what a calibration must show, the gauge, the strand. */

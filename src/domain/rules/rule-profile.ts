@@ -75,6 +75,14 @@ export interface RuleProfile {
   readonly eventPointer?: Limit | undefined;
   readonly eventStrandBreak?: Limit | undefined;
   readonly eventMemberSwapped?: Limit | undefined;
+  /** Days a device may answer without having heard from the server before a caution, and before a stop. Without them, as before `rules-set/4`: 3 and 14. */
+  readonly snapshotCautionDays?: Limit | undefined;
+  readonly snapshotStopDays?: Limit | undefined;
+  /** How far the gauge's force and the elongation's may part, in % of the theoretical force. Without them: 5 and 7. */
+  readonly preTensionedWindowPercent?: Limit | undefined;
+  readonly postTensionedWindowPercent?: Limit | undefined;
+  /** How many of the two charts of a pair's beds must signal before it counts as drifting. Without it: 2. */
+  readonly chartsToSignal?: Limit | undefined;
 }
 
 /** The names of the limits of a profile. */

@@ -1,6 +1,7 @@
 // The rule profile a new plant starts with: twelve months, two per cent, three cycles.
 // Rules differ between agencies and years; the project specification, local code and the licensed engineer decide.
 
+import { limitOfWindow, postTensionedWindow, preTensionedWindow } from './elongation-window.ts';
 import type { RuleProfile } from './rule-profile.ts';
 import { ceilingsOfAci } from './stress-ceilings.ts';
 
@@ -83,4 +84,13 @@ export const twelveMonthsTwoPercent: RuleProfile = {
   eventDropped: { value: 2, provenance: 'house', source: 'somebody looks at the gauge before it is believed again' },
   eventPointer: { value: 3, provenance: 'memory', source: `${agencySource}: every reading is then off` },
   eventStrandBreak: { value: 2, provenance: 'memory', source: `${agencySource}: the recoil is a shock to the gauge` },
+  preTensionedWindowPercent: limitOfWindow(preTensionedWindow),
+  postTensionedWindowPercent: limitOfWindow(postTensionedWindow),
+  chartsToSignal: {
+    value: 2,
+    provenance: 'house',
+    source: 'either chart alone signals falsely too often while its baseline is of few beds',
+  },
+  snapshotCautionDays: { value: 3, provenance: 'house', source: 'a long weekend without network' },
+  snapshotStopDays: { value: 14, provenance: 'house', source: "no job goes on for longer without quality's word" },
 };

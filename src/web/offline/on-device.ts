@@ -2,7 +2,7 @@
 
 import type { PlantSnapshot } from '../../contract/plant-snapshot.ts';
 import { plantDayAt } from '../../domain/dates/plant-day.ts';
-import { type SnapshotTimes, snapshotLimits, warningsOfSnapshot } from '../../domain/lookup/snapshot-age.ts';
+import { type SnapshotTimes, snapshotLimitsOf, warningsOfSnapshot } from '../../domain/lookup/snapshot-age.ts';
 import { ProblemError } from '../app/http-client.ts';
 import type { DeviceDay } from './answer-on-device.ts';
 import type { KeeperState } from './snapshot-keeper.ts';
@@ -31,7 +31,7 @@ export function onDevice({ isSettled, held, error, now }: KeeperState): OnDevice
   if (!isSettled) return { kind: 'waiting' };
   if (held === null || error instanceof ProblemError) return { kind: 'failed', error };
   const { snapshot, times } = held;
-  const warnings = warningsOfSnapshot(times, now, snapshotLimits);
+  const warnings = warningsOfSnapshot(times, now, snapshotLimitsOf(snapshot.rules));
   const day = { on: plantDayAt(now, snapshot.plant.timeZone), warnings };
   return { kind: 'ready', snapshot, day, times, now, isConnected: error === null };
 }

@@ -3,7 +3,7 @@
 import type { RuleName } from '../../../domain/rules/rule-profile.ts';
 
 export const ruleGroups = {
-  validity: ['intervalMonths', 'dueSoonDays', 'firstUseDays', 'driftPercent'],
+  validity: ['intervalMonths', 'dueSoonDays', 'firstUseDays', 'driftPercent', 'chartsToSignal'],
   acceptance: [
     'accuracyPercent',
     'guardFactor',
@@ -21,7 +21,14 @@ export const ruleGroups = {
     'cellWindowLow',
   ],
   gauge: ['dialWindowLow', 'dialWindowHigh', 'readableStepPercent'],
-  strand: ['ceilingOfBreaking', 'ceilingOfYield', 'preloadFraction'],
+  strand: [
+    'ceilingOfBreaking',
+    'ceilingOfYield',
+    'preloadFraction',
+    'preTensionedWindowPercent',
+    'postTensionedWindowPercent',
+  ],
+  device: ['snapshotCautionDays', 'snapshotStopDays'],
   events: [
     'eventRepair',
     'eventSeals',

@@ -173,6 +173,39 @@ const limits: Readonly<Record<RuleName, RuleWords>> = {
   eventDropped: effectOf('Dropped', 'A jack or gauge that fell or was struck.'),
   eventPointer: effectOf('Pointer off zero', 'The pointer does not come back to zero.'),
   eventStrandBreak: effectOf('Strand break', 'A strand broke while the pair pulled it.'),
+  preTensionedWindowPercent: {
+    name: 'Gauge against elongation, pre-tensioned',
+    what: 'How far the force by the gauge and the force by the elongation may part before the work stops.',
+    ...percentOfForce,
+    without: '5 %',
+  },
+  postTensionedWindowPercent: {
+    name: 'Gauge against elongation, post-tensioned',
+    what: 'The same where strand is pulled in ducts through hardened concrete.',
+    ...percentOfForce,
+    without: '7 %',
+  },
+  chartsToSignal: {
+    name: 'Charts of the beds',
+    what: 'How many of the two charts kept of its beds must signal before a pair counts as drifting.',
+    unit: 'charts',
+    value: counted('chart', 'charts'),
+    without: '2 charts',
+  },
+  snapshotCautionDays: {
+    name: 'Device without the server, caution',
+    what: 'After how many days without the server a device gives its readings with a caution.',
+    unit: 'days',
+    value: counted('day', 'days'),
+    without: '3 days',
+  },
+  snapshotStopDays: {
+    name: 'Device without the server, stop',
+    what: 'After how many days without the server a device gives no reading.',
+    unit: 'days',
+    value: counted('day', 'days'),
+    without: '14 days',
+  },
 };
 
 const known: Readonly<Record<Provenance, string>> = {
@@ -204,6 +237,7 @@ export const rules = {
     acceptance: 'What a calibration must show',
     gauge: 'Working on the gauge',
     strand: 'Pulling strand',
+    device: 'Devices without the server',
     events: 'What happens between calibrations',
   },
   noSource: 'This profile has no such limit.',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { snapshotLimits, warningsOfSnapshot } from '../../../../src/domain/lookup/snapshot-age.ts';
+import { snapshotLimits, snapshotLimitsOf, warningsOfSnapshot } from '../../../../src/domain/lookup/snapshot-age.ts';
+import { twelveMonthsTwoPercent } from '../../../../src/domain/rules/twelve-months-two-percent.ts';
 
 const msPerDay = 86_400_000;
 const heardAt = '2026-06-01T12:00:00.000Z';
@@ -24,6 +25,14 @@ describe('the age of what a device holds', () => {
     const limits = { cautionDays: 1, stopDays: 2 };
     expect(codesOf(heard, later(1.5 * msPerDay), limits)).toEqual(['snapshot-old caution']);
     expect(codesOf(heard, later(2.5 * msPerDay), limits)).toEqual(['snapshot-too-old stop']);
+  });
+
+  it('is judged by the rules of the plant, and as before there were any where they do not say', () => {
+    const days = (value: number) => ({ value, provenance: 'plant', source: 'a test' }) as const;
+    const rules = { ...twelveMonthsTwoPercent, snapshotCautionDays: days(1), snapshotStopDays: days(7) };
+    expect(snapshotLimitsOf(rules)).toEqual({ cautionDays: 1, stopDays: 7 });
+    const { snapshotCautionDays: _caution, snapshotStopDays: _stop, ...older } = twelveMonthsTwoPercent;
+    expect(snapshotLimitsOf(older)).toEqual({ cautionDays: 3, stopDays: 14 });
   });
 
   it('is said in whole days that are over', () => {

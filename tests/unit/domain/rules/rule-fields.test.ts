@@ -19,6 +19,7 @@ describe('the table of limits', () => {
 
   it('knows which limits a profile may leave out', () => {
     expect([...optionalRules].sort()).toEqual([
+      'chartsToSignal',
       'eventDropped',
       'eventHose',
       'eventMemberSwapped',
@@ -30,8 +31,12 @@ describe('the table of limits', () => {
       'fallingUse',
       'firstUseDays',
       'guardFactor',
+      'postTensionedWindowPercent',
+      'preTensionedWindowPercent',
       'resolutionPercent',
       'reversibilityPercent',
+      'snapshotCautionDays',
+      'snapshotStopDays',
       'zeroPercent',
     ]);
   });

@@ -36,6 +36,11 @@ describe('the rule profile a new plant starts with', () => {
       eventDropped: 2,
       eventPointer: 3,
       eventStrandBreak: 2,
+      preTensionedWindowPercent: 5,
+      postTensionedWindowPercent: 7,
+      chartsToSignal: 2,
+      snapshotCautionDays: 3,
+      snapshotStopDays: 14,
     });
   });
 
