@@ -1,11 +1,9 @@
 // Problems as they leave over HTTP: RFC 9457 application/problem+json with the program's own code.
 
 import { z } from 'zod';
-import { type ProblemCode, problemMeanings } from '../domain/problem.ts';
+import { problemCodes } from '../domain/problem.ts';
 
-const codes = Object.keys(problemMeanings) as [ProblemCode, ...ProblemCode[]];
-
-export const problemCode = z.enum(codes);
+export const problemCode = z.enum(problemCodes);
 
 export const problemAnswer = z.object({
   type: z.string().describe('"about:blank": the code says which problem it is'),

@@ -3,14 +3,16 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { crewChunk } from './crew-chunk.ts';
 import { listBuiltFiles } from './list-built-files.ts';
 import { withoutJsonSchema } from './without-json-schema.ts';
 
+const crew = crewChunk();
 const port = process.env.JACKLEDGER_PORT ?? '4180';
 
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
-  plugins: [react(), withoutJsonSchema(), listBuiltFiles()],
+  plugins: [react(), withoutJsonSchema(), crew.plugin, listBuiltFiles()],
   build: {
     outDir: fileURLToPath(new URL('../../dist/web', import.meta.url)),
     emptyOutDir: true,
@@ -23,7 +25,12 @@ export default defineConfig({
         // The worker stands at the root, under one name, for the pages of every version.
         entryFileNames: ({ name }) => (name === 'service-worker' ? '[name].js' : 'assets/[name]-[hash].js'),
         // One chunk, so that zod is set up before any chunk that makes a schema runs.
-        codeSplitting: { groups: [{ name: 'zod', test: /node_modules\/zod\/|zod-without-eval/ }] },
+        codeSplitting: {
+          groups: [
+            { name: 'zod', test: /node_modules\/zod\/|zod-without-eval/, priority: 1 },
+            { name: 'crew', test: crew.holds },
+          ],
+        },
       },
     },
   },
