@@ -4,6 +4,7 @@
 import { existsSync } from 'node:fs';
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { createServer } from 'node:https';
+import { join } from 'node:path';
 import cookie from '@fastify/cookie';
 import fastifyStatic from '@fastify/static';
 import swagger from '@fastify/swagger';
@@ -145,7 +146,19 @@ function overTls(tls: NonNullable<AppOptions['tls']>): FastifyServerFactory<RawS
 
 /** Pages of the web application are one file; its script finds the page from the address. */
 async function serveWeb(app: App, webFolder: string): Promise<void> {
-  await app.register(fastifyStatic, { root: webFolder, wildcard: false, index: ['index.html'] });
+  await app.register(fastifyStatic, {
+    root: webFolder,
+    wildcard: false,
+    index: ['index.html'],
+    preCompressed: true,
+    cacheControl: false,
+    setHeaders: (reply, path) => {
+      // The name of a file below assets/ holds a hash of what is in it.
+      const isNamedByContent = path.startsWith(join(webFolder, 'assets'));
+      reply.setHeader('cache-control', `public, max-age=${isNamedByContent ? '31536000, immutable' : '0'}`);
+      reply.setHeader('vary', 'accept-encoding');
+    },
+  });
   app.get('/*', { schema: { hide: true } }, async (request, reply) => {
     if (request.url.startsWith('/api/') || request.url.startsWith('/assets/')) return reply.callNotFound();
     return reply.sendFile('index.html');

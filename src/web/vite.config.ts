@@ -5,6 +5,7 @@ import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { crewChunk } from './crew-chunk.ts';
 import { listBuiltFiles } from './list-built-files.ts';
+import { pressFiles } from './press-files.ts';
 import { withoutJsonSchema } from './without-json-schema.ts';
 
 const crew = crewChunk();
@@ -12,10 +13,12 @@ const port = process.env.JACKLEDGER_PORT ?? '4180';
 
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
-  plugins: [react(), withoutJsonSchema(), crew.plugin, listBuiltFiles()],
+  plugins: [react(), withoutJsonSchema(), crew.plugin, listBuiltFiles(), pressFiles()],
   build: {
     outDir: fileURLToPath(new URL('../../dist/web', import.meta.url)),
     emptyOutDir: true,
+    // The crew's script, 150 kB gzipped at most, is one file on purpose.
+    chunkSizeWarningLimit: 450,
     rolldownOptions: {
       input: {
         index: fileURLToPath(new URL('index.html', import.meta.url)),
