@@ -4,16 +4,16 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { crewChunk } from './crew-chunk.ts';
+import { lighterZod } from './lighter-zod.ts';
 import { listBuiltFiles } from './list-built-files.ts';
 import { pressFiles } from './press-files.ts';
-import { withoutJsonSchema } from './without-json-schema.ts';
 
 const crew = crewChunk();
 const port = process.env.JACKLEDGER_PORT ?? '4180';
 
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
-  plugins: [react(), withoutJsonSchema(), crew.plugin, listBuiltFiles(), pressFiles()],
+  plugins: [react(), lighterZod(), crew.plugin, listBuiltFiles(), pressFiles()],
   build: {
     outDir: fileURLToPath(new URL('../../dist/web', import.meta.url)),
     emptyOutDir: true,

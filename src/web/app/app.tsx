@@ -12,6 +12,9 @@ import { Shell } from './shell.tsx';
 const SetTheGaugePage = lazy(async () => ({
   default: (await loadPage(() => import('../features/set-the-gauge/set-the-gauge-page.tsx'))).SetTheGaugePage,
 }));
+const LabelPage = lazy(async () => ({
+  default: (await loadPage(() => import('../features/set-the-gauge/label-page.tsx'))).LabelPage,
+}));
 const CalibratePage = lazy(async () => ({
   default: (await loadPage(() => import('../features/calibrate/calibrate-page.tsx'))).CalibratePage,
 }));
@@ -75,6 +78,7 @@ function Pages() {
         <Suspense fallback={<WaitingNote />}>
           <Switch>
             <Route path="/" component={SetTheGaugePage} />
+            <Route path="/p/:pair" component={LabelPage} />
             <Route path="/calibrate/:draft?" component={CalibratePage} />
             <Route path="/review/:number?" component={ReviewPage} />
             <Route path="/due" component={WhatsDuePage} />

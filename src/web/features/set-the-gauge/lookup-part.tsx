@@ -17,6 +17,7 @@ import { OtherReadings } from './other-readings.tsx';
 import { problemErrorOf } from './problem-error-of.ts';
 import { ReadingPanel } from './reading-panel.tsx';
 import { RefusedPanel } from './refused-panel.tsx';
+import { StepsPart } from './steps-part.tsx';
 import { WarningList } from './warning-list.tsx';
 import { WithheldPanel } from './withheld-panel.tsx';
 
@@ -78,6 +79,7 @@ export function LookupPart({ device, line, choice, children }: LookupPartProps) 
       )}
       <div className={styles.rest}>
         {isGiven ? <HowSure answer={answer} /> : null}
+        {isGiven && answer !== released ? <StepsPart device={device} answer={answer} /> : null}
         <BasisList answer={answer} line={line} device={device} />
       </div>
       <div className={styles.after}>{children}</div>

@@ -2,12 +2,14 @@
 
 import { type RefObject, useState } from 'react';
 import type { PairLine } from '../../../contract/equipment.ts';
+import { readLabel } from '../../../contract/label-address.ts';
 import { FullDialog } from '../../controls/full-dialog.tsx';
 import { StandingMark } from '../../controls/standing-mark.tsx';
 import { TextField } from '../../controls/text-field.tsx';
 import { words } from '../../words/words.ts';
 import styles from './chooser.module.css';
 import { findPairs } from './find-pairs.ts';
+import { ScanKey } from './scan-key.tsx';
 
 interface PairChooserProps {
   readonly pairs: readonly PairLine[];
@@ -21,6 +23,9 @@ interface PairChooserProps {
 /** More keys than this are scrolled past, not read; typing part of a tag narrows the list. */
 const mostShown = 40;
 
+/** Of a code that is no label, so much is shown that somebody sees what it was. */
+const longestShown = 60;
+
 /** Up to this many pairs the list is shorter than the time to type. */
 const fewPairs = 8;
 
@@ -31,6 +36,15 @@ export function PairChooser({ pairs, chosen, onChoose, focusAfter, onClose }: Pa
   const shown = found.slice(0, mostShown);
   return (
     <FullDialog title={text.choosePair} focusAfter={focusAfter} onClose={onClose}>
+      <ScanKey
+        onRead={(scanned) => {
+          const tag = readLabel(scanned)?.toLowerCase();
+          const named = pairs.find((pair) => pair.tag.toLowerCase() === tag);
+          if (named === undefined) return text.scannedNoPair(scanned.slice(0, longestShown));
+          onChoose(named.tag);
+          return null;
+        }}
+      />
       {pairs.length > fewPairs ? (
         <div className={styles.find}>
           <TextField

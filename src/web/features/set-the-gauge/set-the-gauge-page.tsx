@@ -8,6 +8,7 @@ import { words } from '../../words/words.ts';
 import { CautionList } from './caution-list.tsx';
 import { targetQuery } from './choice.ts';
 import { ForceBehindReading } from './force-behind-reading.tsx';
+import { KeepBed } from './keep-bed.tsx';
 import { LookupPart } from './lookup-part.tsx';
 import { NoReading } from './no-reading.tsx';
 import { PairPlate } from './pair-plate.tsx';
@@ -15,6 +16,7 @@ import { ReadingsPart } from './readings-part.tsx';
 import styles from './set-the-gauge-page.module.css';
 import { TargetPlate } from './target-plate.tsx';
 import { useChoice } from './use-choice.ts';
+import { useKeptBeds } from './use-kept-beds.ts';
 
 // Loaded once the number stands there, before a thumb can reach the keys that open them.
 const loadPairChooser = () => import('./pair-chooser.tsx');
@@ -24,6 +26,7 @@ const TargetChooser = lazy(async () => ({ default: (await loadTargetChooser()).T
 
 export function SetTheGaugePage() {
   const [choice, change] = useChoice();
+  const [beds, keepBeds] = useKeptBeds();
   const [open, setOpen] = useState<'pair' | 'target' | null>(null);
   const pairKey = useRef<HTMLButtonElement>(null);
   const targetKey = useRef<HTMLButtonElement>(null);
@@ -32,7 +35,7 @@ export function SetTheGaugePage() {
     () => (device.kind === 'ready' ? pairLinesOnDevice(device.snapshot, device.day) : []),
     [device],
   );
-  const line = pairs.find(({ tag }) => tag === choice.pair) ?? null;
+  const line = pairs.find(({ tag }) => tag.toLowerCase() === choice.pair?.toLowerCase()) ?? null;
   const taken = device.kind === 'ready' ? device.snapshot.pairs.find(({ pair }) => pair.tag === line?.tag) : undefined;
   const { target } = choice;
   useEffect(() => {
@@ -70,6 +73,7 @@ export function SetTheGaugePage() {
           <CautionList />
           <ForceBehindReading key={line.tag} device={device} line={line} />
           <ReadingsPart key={`readings ${line.tag}`} device={device} line={line} />
+          <KeepBed choice={{ pair: line.tag, target }} beds={beds} keep={keepBeds} />
         </LookupPart>
       ) : (
         <CautionList />
@@ -91,7 +95,13 @@ export function SetTheGaugePage() {
           <TargetChooser
             target={target}
             strands={device.kind === 'ready' ? device.snapshot.strands : []}
+            beds={beds}
+            keepBeds={keepBeds}
             focusAfter={targetKey}
+            onChooseBed={(chosen) => {
+              setOpen(null);
+              change(chosen);
+            }}
             onChoose={(chosen) => {
               setOpen(null);
               change({ target: chosen });

@@ -11,6 +11,7 @@ import { openPlant, type Plant } from '../../../../src/service/plant.ts';
 import { takeSnapshot } from '../../../../src/service/take-snapshot.ts';
 import { lookUpOnDevice, pairLinesOnDevice } from '../../../../src/web/offline/answer-on-device.ts';
 import { readingsOnDevice } from '../../../../src/web/offline/readings-on-device.ts';
+import { stepsOnDevice } from '../../../../src/web/offline/steps-on-device.ts';
 import { outcomeValue } from '../../../outcome-value.ts';
 import { emptyPlantAtWork } from '../../../plant-at-work.ts';
 
@@ -137,5 +138,39 @@ describe('what a device takes along', () => {
     const first = takeSnapshot(plant, undefined);
     expect(takeSnapshot(plant, first.name)).toEqual({ at: instant, name: first.name, snapshot: null });
     expect(takeSnapshot(plant, 'another').snapshot?.name).toBe(first.name);
+  });
+});
+
+describe('the steps of a pull on the device', () => {
+  const day = { on: takenOn, warnings: [] };
+  const answerFor = (force: string) => outcomeValue(lookUpOnDevice(held, 'P-01', { force }, day));
+
+  it('begin at the preload, end at the reading to set, and rise by equal forces between', () => {
+    const answer = answerFor('31 kip');
+    const steps = outcomeValue(stepsOnDevice(held, answer, 4, day));
+    expect(steps.map(({ kind }) => kind)).toEqual(['preload', 'step', 'step', 'step', 'final']);
+    // The preload of the rules is 20 % of 31 kip; the rest is in quarters.
+    expect(steps.map(({ force }) => Number(force.value.toFixed(9)))).toEqual([6.2, 12.4, 18.6, 24.8, 31]);
+    expect(steps.at(0)?.readingToSet).toEqual(answer.preload?.readingToSet);
+    expect(steps.at(-1)?.readingToSet).toEqual(answer.readingToSet);
+    for (const step of steps.slice(1, -1)) {
+      const asked = answerFor(`${step.force.value} kip`);
+      expect(step.readingToSet).toEqual(asked.readingToSet);
+    }
+  });
+
+  it('have no reading where the pair gives none', () => {
+    const steps = outcomeValue(stepsOnDevice(held, answerFor('31 kip'), 2, { ...day, on: addPlantDays(takenOn, 400) }));
+    expect(steps.map(({ kind, readingToSet }) => [kind, readingToSet === null])).toEqual([
+      ['preload', false],
+      ['step', true],
+      ['final', false],
+    ]);
+  });
+
+  it('are refused where there is no preload to begin from', () => {
+    const answer = { ...answerFor('31 kip'), preload: null };
+    expect(stepsOnDevice(held, answer, 4, day)).toMatchObject({ ok: false, problem: { code: 'field-missing' } });
+    expect(stepsOnDevice(held, answerFor('31 kip'), 0, day)).toMatchObject({ ok: false });
   });
 });
