@@ -20,7 +20,7 @@ const headers = {
   'x-content-type-options': 'nosniff',
   'referrer-policy': 'same-origin',
   // The camera reads the label of a pair; nothing else of the device is asked for.
-  'permissions-policy': 'camera=(self), microphone=(), geolocation=(), payment=(), usb=(), serial=(), bluetooth=()',
+  'permissions-policy': 'camera=(self), microphone=(), geolocation=(), payment=(), usb=(), serial=()',
   'cross-origin-opener-policy': 'same-origin',
   'cross-origin-resource-policy': 'same-origin',
 };

@@ -6,11 +6,13 @@ import type { Plant } from '../../service/plant.ts';
 import { takeSnapshot } from '../../service/take-snapshot.ts';
 import type { App } from '../app.ts';
 import { sendProblem } from '../errors.ts';
+import { pressReply } from '../press-reply.ts';
 
 export function snapshotRoutes(app: App, plant: Plant): void {
   app.get(
     '/api/snapshot',
     {
+      onSend: pressReply,
       schema: {
         summary: 'All that look-ups rest on, for a device that answers them without network',
         querystring: snapshotQuery,

@@ -17,6 +17,9 @@ import { createQueryClient } from './query-client.ts';
 import './tokens.css';
 import './ground.css';
 
+// Asks the browser not to clear away what this device holds when room gets short; it may say no.
+void navigator.storage?.persist?.().catch(() => false);
+
 const place = document.getElementById('page');
 if (place === null) throw new Error('index.html has no element with the id "page"');
 
