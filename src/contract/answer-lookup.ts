@@ -10,7 +10,7 @@ import type { PairBasis, PairSnapshot } from '../domain/lookup/pair-snapshot.ts'
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import { jackingForce } from '../domain/strand/jacking-force.ts';
 import { columnFor } from '../domain/strand/strand-row.ts';
-import { findStrand } from '../domain/strand/strand-table.ts';
+import { findStrand, strandTable } from '../domain/strand/strand-table.ts';
 import { stressCeiling } from '../domain/strand/stress-ceiling.ts';
 import { force } from '../domain/units/force.ts';
 import { parseNumber } from '../domain/units/number.ts';
@@ -96,7 +96,8 @@ function readTarget(basis: LookupBasis, query: LookupQuery): Outcome<LookupTarge
   if (preload !== null && !preload.ok) return preload;
   const common = { preload: preload?.value ?? null };
   const strands = basis.jack?.strandsPulled ?? 1;
-  const strand = query.strand === undefined ? null : findStrand(query.strand, 'strand');
+  const strand =
+    query.strand === undefined ? null : findStrand(query.strand, 'strand', [...strandTable, ...basis.ownStrands]);
   if (strand !== null && !strand.ok) return strand;
   if (query.force !== undefined) {
     if (query.fraction !== undefined) {

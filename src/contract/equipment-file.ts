@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { pairEventKinds } from '../domain/equipment/pair-event.ts';
 import { roles } from '../domain/rules/role.ts';
 import { certificateBody, gaugeBody, jackBody, loadCellBody, pairBody, pumpBody } from './equipment.ts';
+import { filedReelBody, filedStrandBody } from './strand.ts';
 import { standardBody } from './traceability.ts';
 import { plantDay } from './typed-text.ts';
 
@@ -35,6 +36,8 @@ export const equipmentFile = z.strictObject({
     .default([]),
   laboratories: z.array(laboratoryInFile).default([]),
   standards: z.array(standardBody.omit({ files: true })).default([]),
+  strands: z.array(filedStrandBody).default([]),
+  reels: z.array(filedReelBody).default([]),
   pairs: z.array(pairInFile).default([]),
 });
 export type EquipmentFile = z.output<typeof equipmentFile>;

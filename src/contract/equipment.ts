@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { standing } from './lookup.ts';
 import { quantityAnswer, quantityInput } from './quantity.ts';
+import { filedReelAnswer, filedStrandAnswer } from './strand.ts';
 import { attachedFileAnswer, laboratoryAnswer, namedFiles, standardAnswer } from './traceability.ts';
 import { plainLine, plantDay, reasonLine, tag } from './typed-text.ts';
 
@@ -156,6 +157,8 @@ export const equipmentAnswer = z.object({
   heldBy,
   laboratories: z.array(laboratoryAnswer),
   standards: z.array(standardAnswer).describe('Certificates of standards'),
+  strands: z.array(filedStrandAnswer).describe("Sizes of strand of the plant's own"),
+  reels: z.array(filedReelAnswer),
   pairs: z.array(pairLine),
 });
 export type EquipmentAnswer = z.infer<typeof equipmentAnswer>;

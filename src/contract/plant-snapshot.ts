@@ -15,6 +15,7 @@ import type { UnitTable } from '../domain/units/quantity.ts';
 import { strandListAnswer } from './plant.ts';
 import { problemCode } from './problem.ts';
 import { ruleProfileAnswer } from './rule-profile.ts';
+import { strandRowAnswer } from './strand.ts';
 
 function quantityIn<U extends string>({ factors }: UnitTable<U>) {
   return z.object({ value: z.number(), unit: z.enum(Object.keys(factors) as [U, ...U[]]) });
@@ -150,6 +151,12 @@ export const plantSnapshot = z.object({
   rules: ruleProfileAnswer,
   newestOn: z.string().nullable().describe('The day of the newest entry of the ledger'),
   strands: strandListAnswer.shape.strands,
+  ownStrands: z
+    .array(strandRowAnswer)
+    .readonly()
+    // What a device kept before there were any is still good.
+    .default([])
+    .describe('Rows of the plant beside those of the standards'),
   pairs: z.array(pairTaken).readonly(),
 });
 export type PlantSnapshot = z.infer<typeof plantSnapshot>;

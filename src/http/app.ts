@@ -36,6 +36,7 @@ import { plantRoutes } from './routes/plant-routes.ts';
 import { rulesRoutes } from './routes/rules-routes.ts';
 import { sessionRoutes } from './routes/session-routes.ts';
 import { snapshotRoutes } from './routes/snapshot-routes.ts';
+import { strandRoutes } from './routes/strand-routes.ts';
 import { stressingRoutes } from './routes/stressing-routes.ts';
 import { traceabilityRoutes } from './routes/traceability-routes.ts';
 import { setHeaders, setSecurityHeaders } from './security-headers.ts';
@@ -133,6 +134,7 @@ export async function buildApp(plant: Plant, options: AppOptions): Promise<App> 
     lookUpRoutes(typed, plant);
     snapshotRoutes(typed, plant);
     rulesRoutes(typed, plant);
+    strandRoutes(typed, plant);
     stressingRoutes(typed, plant);
     typed.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());
   });

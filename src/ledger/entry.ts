@@ -9,6 +9,8 @@ import type { PairEvent } from '../domain/equipment/pair-event.ts';
 import type { Laboratory, StandardCertificate } from '../domain/equipment/traceability.ts';
 import type { Role } from '../domain/rules/role.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
+import type { FiledStrand } from '../domain/strand/filed-strand.ts';
+import type { Reel } from '../domain/strand/reel.ts';
 import type { PullEntry } from '../domain/stressing/pull.ts';
 import type { BedFacts } from '../domain/stressing/stressing-record.ts';
 import type { ForceUnit } from '../domain/units/force.ts';
@@ -82,6 +84,10 @@ export interface EntryBodies {
   };
   /** subject: name of the laboratory; a later entry takes the place of an earlier one */
   readonly 'laboratory-filed/1': { readonly laboratory: Laboratory };
+  /** subject: designation of the size; a later entry takes the place of an earlier one */
+  readonly 'strand-filed/1': { readonly strand: FiledStrand };
+  /** subject: id of the reel; a later entry takes the place of an earlier one */
+  readonly 'reel-filed/1': { readonly reel: Reel };
   /** subject: number of the certificate */
   readonly 'standard-filed/1': { readonly standard: Omit<StandardCertificate, 'withdrawn'> };
   /** subject: number of the certificate. What rests on it after its last good day is in doubt. */
@@ -213,6 +219,8 @@ export const entryKinds = [
   'certificate-withdrawn/1',
   'laboratory-filed/1',
   'standard-filed/1',
+  'strand-filed/1',
+  'reel-filed/1',
   'standard-withdrawn/1',
   'pair-formed/1',
   'pair-parted/1',

@@ -93,6 +93,12 @@ function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {
     case 'laboratory-filed/1':
       plant.laboratories.set(entry.subject, entry.body.laboratory);
       return;
+    case 'strand-filed/1':
+      plant.strands.set(entry.subject, entry.body.strand);
+      return;
+    case 'reel-filed/1':
+      plant.reels.set(entry.subject, entry.body.reel);
+      return;
     case 'standard-filed/1':
       fileStandard(plant, entry);
       return;

@@ -4,6 +4,8 @@
 import type { Certificate, Equipment } from '../domain/equipment/equipment.ts';
 import type { Pair } from '../domain/equipment/pair.ts';
 import type { Laboratory, StandardCertificate } from '../domain/equipment/traceability.ts';
+import type { FiledStrand } from '../domain/strand/filed-strand.ts';
+import type { Reel } from '../domain/strand/reel.ts';
 import type { EntryKind, LedgerEntry } from './entry.ts';
 import type {
   Act,
@@ -36,6 +38,8 @@ export interface GrowingPlant {
   readonly equipment: Map<string, Equipment>;
   readonly retired: Map<string, Act & { readonly on: string }>;
   readonly laboratories: Map<string, Laboratory>;
+  readonly strands: Map<string, FiledStrand>;
+  readonly reels: Map<string, Reel>;
   readonly standards: Map<string, StandardCertificate>;
   readonly certificates: Map<string, Certificate[]>;
   readonly pairs: Map<string, GrowingPair>;

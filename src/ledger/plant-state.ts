@@ -10,6 +10,8 @@ import type { PairEvent } from '../domain/equipment/pair-event.ts';
 import type { Laboratory, StandardCertificate } from '../domain/equipment/traceability.ts';
 import type { Role } from '../domain/rules/role.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
+import type { FiledStrand } from '../domain/strand/filed-strand.ts';
+import type { Reel } from '../domain/strand/reel.ts';
 import type { PullEntry } from '../domain/stressing/pull.ts';
 import type { BedFacts } from '../domain/stressing/stressing-record.ts';
 import type { ReviewedCalibration, ReviewedParts } from './review-hash.ts';
@@ -142,6 +144,9 @@ export interface PlantState {
   /** Parts taken out of use, by tag, with the day. */
   readonly retired: ReadonlyMap<string, Act & { readonly on: PlantDay }>;
   readonly laboratories: ReadonlyMap<string, Laboratory>;
+  /** Sizes of strand of the plant's own, and its reels. */
+  readonly strands: ReadonlyMap<string, FiledStrand>;
+  readonly reels: ReadonlyMap<string, Reel>;
   /** Certificates of standards, by number. */
   readonly standards: ReadonlyMap<string, StandardCertificate>;
   /** Certificates of each load cell in the order they were filed. */

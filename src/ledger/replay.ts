@@ -68,6 +68,8 @@ function startOf(from: PlantState | undefined): GrowingPlant {
     equipment: new Map(from?.equipment),
     retired: new Map(from?.retired),
     laboratories: new Map(from?.laboratories),
+    strands: new Map(from?.strands),
+    reels: new Map(from?.reels),
     standards: new Map(from?.standards),
     certificates: new Map([...(from?.certificates ?? [])].map(([cell, filed]) => [cell, [...filed]])),
     pairs: new Map(

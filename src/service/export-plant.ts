@@ -89,6 +89,8 @@ function registerOf(plant: Plant): EquipmentFile {
     standards: [...state.standards.values()].flatMap(({ files: _files, withdrawn, ...standard }) =>
       withdrawn === undefined ? [standard] : [],
     ),
+    strands: [...state.strands.values()],
+    reels: [...state.reels.values()].map(({ strandId: strand, ...reel }) => ({ ...reel, strand })),
     pairs: [...state.pairs.values()].map(({ pair, hold }) => ({
       ...pair,
       ...(hold === null ? {} : { hold: { reason: hold.reason } }),

@@ -10,6 +10,7 @@ import { canonicalText } from '../ledger/canonical-bytes.ts';
 import { fileCertificate } from './file-certificate.ts';
 import { fileLaboratory } from './file-laboratory.ts';
 import { fileStandard } from './file-standard.ts';
+import { fileReel, fileStrand, readReel, readStrand } from './file-strand.ts';
 import { formPair } from './form-pair.ts';
 import { placeHold } from './hold-pair.ts';
 import { partPair } from './part-pair.ts';
@@ -153,11 +154,36 @@ async function importRegister(plant: Plant, file: EquipmentFile, { actor }: By):
       note(`certificate ${certificate.number} of ${cell.tag}`, filed, isKnown);
     }
   }
+  await importStrands(plant, file, by, note);
   // A part may go from a parted pair to a later one, so the pairs are formed in the order of their days.
   const pairs = [...file.pairs].sort((a, b) => daysBetween(b.formedOn, a.formedOn));
   for (const pair of pairs) await importPair(plant, pair, by, note);
   return fates;
 }
+
+/** Filed again, one would take the place of the earlier, so the same is not filed twice. */
+async function importStrands(
+  plant: Plant,
+  { strands, reels }: EquipmentFile,
+  by: { readonly actor: Actor; readonly retry: null },
+  note: Note,
+): Promise<void> {
+  const { state } = plant;
+  for (const strand of strands) {
+    const what = `strand ${strand.designation}`;
+    const read = readStrand(strand);
+    if (read.ok && isSame(state.strands.get(strand.designation) ?? null, read.value)) note(what, alreadyKnown, true);
+    else note(what, await fileStrand(plant, strand, by));
+  }
+  for (const reel of reels) {
+    const what = `reel ${reel.id}`;
+    const read = readReel(plant, reel);
+    if (read.ok && isSame(state.reels.get(reel.id) ?? null, read.value)) note(what, alreadyKnown, true);
+    else note(what, await fileReel(plant, reel, by));
+  }
+}
+
+const alreadyKnown = fail('tag-taken', 'The same is filed already.');
 
 async function importPair(
   plant: Plant,

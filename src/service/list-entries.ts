@@ -83,6 +83,10 @@ function summaryOf(entry: AnyLedgerEntry): string {
       return `Certificate ${entry.body.number} of load cell ${subject} withdrawn${entry.body.lastGood === undefined ? '' : `, good until ${entry.body.lastGood}`}: ${entry.body.reason}`;
     case 'laboratory-filed/1':
       return `Laboratory ${subject} filed.`;
+    case 'strand-filed/1':
+      return `Strand ${subject} filed, by ${entry.body.strand.certificate}.`;
+    case 'reel-filed/1':
+      return `Reel ${subject} of ${entry.body.reel.strandId} filed, by ${entry.body.reel.certificate}.`;
     case 'standard-filed/1':
       return `Certificate ${subject} of a standard of ${entry.body.standard.heldBy} filed, issued by ${entry.body.standard.issuedBy}.`;
     case 'standard-withdrawn/1':

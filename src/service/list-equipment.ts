@@ -7,7 +7,7 @@ import { listPairs } from './list-pairs.ts';
 import type { Plant } from './plant.ts';
 
 export function listEquipment(plant: Plant): EquipmentAnswer {
-  const { equipment, certificates, laboratories, standards } = plant.state;
+  const { equipment, certificates, laboratories, standards, strands, reels } = plant.state;
   const ofKind = <K extends EquipmentKind>(kind: K): Extract<Equipment, { kind: K }>[] =>
     [...equipment.values()]
       .filter((part): part is Extract<Equipment, { kind: K }> => part.kind === kind)
@@ -20,6 +20,8 @@ export function listEquipment(plant: Plant): EquipmentAnswer {
     heldBy: heldBy(plant.state),
     laboratories: [...laboratories.values()],
     standards: [...standards.values()],
+    strands: [...strands.values()],
+    reels: [...reels.values()],
     pairs: [...listPairs(plant, plant.today())],
   };
 }

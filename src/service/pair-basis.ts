@@ -26,6 +26,7 @@ import { canonicalText } from '../ledger/canonical-bytes.ts';
 import { type CalibrationRecord, type PairRecord, standingCertificate, standingPart } from '../ledger/plant-state.ts';
 import { doubtsAbout, openDoubts } from './doubts-of.ts';
 import { judgeCurve, partsOf } from './judge-calibration.ts';
+import { plantStrands } from './list-strands.ts';
 import type { Plant } from './plant.ts';
 
 export interface CalibrationChange {
@@ -180,9 +181,13 @@ function certificateBehind(certificate: Certificate): CertificateBehind {
 }
 
 /** Answers what holds for every pair of the plant. */
-export function plantGround({ state }: Plant): PlantGround {
-  const { rules, newestAt, plant } = state;
-  return { rules, newestOn: newestAt === null ? null : plantDayAt(newestAt, plant?.timeZone ?? 'UTC') };
+export function plantGround(plant: Plant): PlantGround {
+  const { rules, newestAt, plant: opened } = plant.state;
+  return {
+    rules,
+    newestOn: newestAt === null ? null : plantDayAt(newestAt, opened?.timeZone ?? 'UTC'),
+    ownStrands: plantStrands(plant, 'sizes-and-reels'),
+  };
 }
 
 /** Answers what look-ups of a pair rest on at a day. */

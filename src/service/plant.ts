@@ -74,7 +74,7 @@ const utf8 = new TextEncoder();
  * How much is kept of one state: the basis of every pair of a large plant, for a few days asked about, and the look-ups
  * that pages ask again and again; of what devices take along the last one. A full shelf is emptied. House rule.
  */
-const shelves = { bases: 50_000, 'look-ups': 5_000, doubts: 8, snapshots: 1 } as const;
+const shelves = { bases: 50_000, 'look-ups': 5_000, doubts: 8, snapshots: 1, strands: 2 } as const;
 type Shelf = keyof typeof shelves;
 
 /** Replays the ledger behind the ports, each entry checked against its hash. Problem: `ledger-broken`. */
@@ -87,6 +87,7 @@ export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
     'look-ups': new Map<string, unknown>(),
     doubts: new Map<string, unknown>(),
     snapshots: new Map<string, unknown>(),
+    strands: new Map<string, unknown>(),
   };
 
   async function refresh(): Promise<Outcome<void>> {
@@ -143,6 +144,7 @@ export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
       kept['look-ups'].clear();
       kept.doubts.clear();
       kept.snapshots.clear();
+      kept.strands.clear();
     }
     if (kept[shelf].size >= shelves[shelf]) kept[shelf].clear();
     return computeOnce(kept[shelf], key, compute);

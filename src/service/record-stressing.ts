@@ -5,11 +5,10 @@ import type { StressingAnswer } from '../contract/stressing-answer.ts';
 import { type Curve, forceBehindReading } from '../domain/calibration/curve.ts';
 import { fail, type Outcome, succeed } from '../domain/problem.ts';
 import { elongationWindow } from '../domain/rules/elongation-window.ts';
-import type { RuleProfile } from '../domain/rules/rule-profile.ts';
 import { partOfLoad } from '../domain/strand/jacking-force.ts';
 import { strandOnReel } from '../domain/strand/reel.ts';
 import { columnFor } from '../domain/strand/strand-row.ts';
-import { findStrand } from '../domain/strand/strand-table.ts';
+import { findStrand, strandTable } from '../domain/strand/strand-table.ts';
 import { stressCeiling } from '../domain/strand/stress-ceiling.ts';
 import type { PullEntry } from '../domain/stressing/pull.ts';
 import type { BedFacts, StressingRecord } from '../domain/stressing/stressing-record.ts';
@@ -22,6 +21,7 @@ import type { NewEntry } from '../ledger/entry.ts';
 import type { CalibrationRecord, PairRecord, PlantState } from '../ledger/plant-state.ts';
 import { findPair, findStressing } from './find-record.ts';
 import { inForceDuring } from './in-force-during.ts';
+import { plantStrands } from './list-strands.ts';
 import { type Actor, performAction } from './perform-action.ts';
 import type { Plant, Retry } from './plant.ts';
 import { showStressing } from './show-stressing.ts';
@@ -65,7 +65,7 @@ function decide(
   if (!fit.ok) return fit;
   const read = checkGaugeForces(record, fit.value.curve);
   if (!read.ok) return read;
-  const below = checkCeiling(record, plant.state.rules);
+  const below = checkCeiling(plant, record);
   if (!below.ok) return below;
   const { theoreticalForce: _force, theoreticalElongation: _elongation, pulls, ...facts } = record;
   const body = { facts: { ...facts, pair: pair.value.pair.tag } satisfies BedFacts, pulls: pulls.map(entryOf) };
@@ -157,8 +157,8 @@ function checkGaugeForces({ pulls }: StressingRecord, curve: Curve): Outcome<voi
   return succeed(undefined);
 }
 
-function checkCeiling(record: StressingRecord, rules: RuleProfile): Outcome<void> {
-  const ceiling = ceilingOf(record, rules);
+function checkCeiling(plant: Plant, record: StressingRecord): Outcome<void> {
+  const ceiling = ceilingOf(plant, record);
   const forces = [
     { where: 'force', asked: record.theoreticalForce },
     ...record.pulls.map(({ gaugeForce }, index) => ({ where: `pulls[${index}].finalReading`, asked: gaugeForce })),
@@ -173,11 +173,12 @@ function checkCeiling(record: StressingRecord, rules: RuleProfile): Outcome<void
   });
 }
 
-/** A size of the plant's own has no yield load; its reel's breaking load alone speaks. */
-function ceilingOf(record: StressingRecord, rules: RuleProfile): Quantity<ForceUnit> {
+/** A size nobody filed has no yield load; its reel's breaking load alone speaks. */
+function ceilingOf(plant: Plant, record: StressingRecord): Quantity<ForceUnit> {
+  const { rules } = plant.state;
   const { reel, strandsPulled: strands } = record;
   const column = columnFor(record.force.unit);
-  const row = findStrand(record.strand);
+  const row = findStrand(record.strand, undefined, [...strandTable, ...plantStrands(plant, 'sizes-and-reels')]);
   if (row.ok) {
     return stressCeiling(reel === null ? row.value : strandOnReel(row.value, reel), column, { strands, rules });
   }

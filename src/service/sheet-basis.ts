@@ -41,5 +41,6 @@ export function sheetBasis(sheet: RunSheet, rules: RuleProfile, options: SheetFi
     acceptance,
     step,
     rules,
+    ownStrands: [],
   });
 }

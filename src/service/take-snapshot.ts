@@ -24,7 +24,7 @@ export function takeSnapshot(plant: Plant, known: string | undefined): SnapshotA
 /** The name holds a hash of the content beside the head: another version may compute another curve from the same ledger. */
 function makeSnapshot(plant: Plant): PlantSnapshot {
   const { state } = plant;
-  const { rules, newestOn } = plantGround(plant);
+  const { rules, newestOn, ownStrands } = plantGround(plant);
   const ledgerHead = writeShortHead(state.head);
   const content = {
     ledgerHead,
@@ -35,7 +35,8 @@ function makeSnapshot(plant: Plant): PlantSnapshot {
     },
     rules,
     newestOn,
-    strands: listStrands().strands,
+    strands: listStrands(plant).strands,
+    ownStrands: [...ownStrands],
     pairs: [...state.pairs.values()].flatMap((record) => takePair(plant, record)),
   };
   const hash = plant.sha256(utf8.encode(JSON.stringify(content)));

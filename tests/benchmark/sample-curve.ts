@@ -74,5 +74,6 @@ export function lookupBasis(): LookupBasis {
     acceptance: judgeAcceptance(thirtyPoints, curve, levels, rules, {}),
     step: { value: 50, unit: 'psi' },
     rules,
+    ownStrands: [],
   };
 }

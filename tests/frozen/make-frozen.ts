@@ -103,6 +103,25 @@ function withoutActions({ state, clock }: Plant): readonly NewEntry[] {
     calibratedOn: '2025-02-03',
     validUntil: '2027-02-03',
   } as const;
+  const ownStrand = {
+    designation: '18 mm compact',
+    grade: '1860',
+    area: { value: 200, unit: 'mm2' },
+    breakingLoad: { value: 372, unit: 'kN' },
+    yieldLoad: { value: 327, unit: 'kN' },
+    yieldBasis: 'proof-0.1-percent',
+    modulus: { value: 195, unit: 'GPa' },
+    certificate: 'mill certificate M-9',
+  } as const;
+  const reel = {
+    id: 'R-9',
+    strandId: '1/2 in 270',
+    heat: '5512',
+    area: { value: 0.1535, unit: 'in2' },
+    modulus: { value: 28_700, unit: 'ksi' },
+    breakingLoad: { value: 42.1, unit: 'kip' },
+    certificate: 'mill certificate M-10',
+  } as const;
   const equipment = { ...jack, serial: 'S9A' };
   return [
     { ...by, kind: 'equipment-registered/1', subject: 'J-9', body: { equipment: jack } },
@@ -112,6 +131,8 @@ function withoutActions({ state, clock }: Plant): readonly NewEntry[] {
     { ...by, kind: 'laboratory-filed/1', subject: standard.heldBy, body: { laboratory: { name: standard.heldBy } } },
     { ...by, kind: 'standard-filed/1', subject: 'N-1', body: { standard } },
     { ...by, kind: 'standard-withdrawn/1', subject: 'N-1', body: { reason, lastGood: '2025-12-31' } },
+    { ...by, kind: 'strand-filed/1', subject: ownStrand.designation, body: { strand: ownStrand } },
+    { ...by, kind: 'reel-filed/1', subject: reel.id, body: { reel } },
     { ...by, kind: 'clock-set-right/1', subject: 'plant', body: { ahead: '2027-06-01T18:00:00.000Z', reason } },
     { ...by, kind: 'certificate-filed/1', subject: 'LC-9', body: { certificate } },
     { ...by, kind: 'certificate-filed/2', subject: 'LC-9', body: { certificate: { ...certificate, number: 'K-10' } } },
@@ -119,7 +140,7 @@ function withoutActions({ state, clock }: Plant): readonly NewEntry[] {
       ...by,
       kind: 'certificate-amended/1',
       subject: 'LC-9',
-      body: { certificate: { ...certificate, expandedUncertaintyPercent: 0.25 }, corrects: first + 8, reason },
+      body: { certificate: { ...certificate, expandedUncertaintyPercent: 0.25 }, corrects: first + 10, reason },
     },
     {
       ...by,
@@ -136,7 +157,7 @@ function withoutActions({ state, clock }: Plant): readonly NewEntry[] {
     { ...by, kind: 'run-recorded/1', subject: number, body: run },
     { ...by, kind: 'run-recorded/2', subject: 'C-9998', body: run },
     { ...by, actor: 'quinn', kind: 'calibration-approved/1', subject: number, body: { reviewed: 'a'.repeat(64) } },
-    { ...stressingRecorded(0, 'S-9999', first + 15, { pair: 'P-9' }), ...by },
+    { ...stressingRecorded(0, 'S-9999', first + 17, { pair: 'P-9' }), ...by },
     { ...by, kind: 'doubt-cleared/1', subject: number, body: { doubt: 'certificate LC-9 K-10', reason } },
     { ...by, kind: 'calibration-withdrawn/1', subject: number, body: { reason } },
     {

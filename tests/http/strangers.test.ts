@@ -135,6 +135,20 @@ const table: Readonly<Record<string, Route>> = {
   'POST /api/pairs': { for: registrars, body: { tag: 'P-2', jack: 'J-2', gauge: 'G-2' } },
   'POST /api/laboratories': { for: registrars, body: { name: 'Laboratory of the Tests' } },
   'POST /api/standards': { for: registrars, body: standard },
+  'POST /api/strands': {
+    for: registrars,
+    body: {
+      ...{ designation: '18 mm compact', grade: '1860', yieldBasis: 'proof-0.1-percent', certificate: 'M-1' },
+      ...{ area: '200 mm2', breakingLoad: '372 kN', yieldLoad: '327 kN', modulus: '195 GPa' },
+    },
+  },
+  'POST /api/reels': {
+    for: registrars,
+    body: {
+      ...{ id: 'R-1', strand: '1/2 in 270', certificate: 'M-2' },
+      ...{ area: '0.153 in2', breakingLoad: '42.1 kip', modulus: '28700 ksi' },
+    },
+  },
   'POST /api/files': { for: registrars },
 
   'POST /api/calibrations': { for: enterers, body: { sheet: runSheet({ calibratedOn: '2026-05-01' }) } },

@@ -130,6 +130,32 @@ const fileStandard: EntryOf = ({ at, text }, { seq, standards }) => {
   return { at, actor: text, kind: 'standard-filed/1', subject: number, body: { standard } };
 };
 
+const fileStrand: EntryOf = ({ at, text, numbers }) => {
+  const strand = {
+    designation: text,
+    grade: text,
+    area: { value: numbers[0] ?? 200, unit: 'mm2' },
+    breakingLoad: { value: 372, unit: 'kN' },
+    yieldLoad: { value: 327, unit: 'kN' },
+    yieldBasis: 'proof-0.1-percent',
+    modulus: { value: 195, unit: 'GPa' },
+    certificate: text,
+  } as const;
+  return { at, actor: text, kind: 'strand-filed/1', subject: text, body: { strand } };
+};
+
+const fileReel: EntryOf = ({ at, text, numbers }) => {
+  const reel = {
+    id: text,
+    strandId: '1/2 in 270',
+    area: { value: numbers[0] ?? 0.153, unit: 'in2' },
+    modulus: { value: 28_700, unit: 'ksi' },
+    breakingLoad: { value: 42.1, unit: 'kip' },
+    certificate: text,
+  } as const;
+  return { at, actor: text, kind: 'reel-filed/1', subject: text, body: { reel } };
+};
+
 const formPair: EntryOf = ({ at, text }, things) => {
   const tag = `pair ${things.seq} ${text}`;
   things.pairs.push(tag);
@@ -293,6 +319,8 @@ const choices: readonly EntryOf[] = [
   withdrawCertificate,
   fileLaboratory,
   fileStandard,
+  fileStrand,
+  fileReel,
   withdrawStandard,
   setClockRight,
   formPair,

@@ -75,6 +75,7 @@ const anyBasis = fc
       acceptance: [],
       step: readableStep(gauge),
       rules: twelveMonthsTwoPercent,
+      ownStrands: [],
     };
   });
 

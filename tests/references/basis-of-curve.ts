@@ -38,5 +38,6 @@ export function basisOfCurve(curve: Curve): LookupBasis {
     acceptance: [],
     step: readableStep(gauge),
     rules: twelveMonthsTwoPercent,
+    ownStrands: [],
   };
 }

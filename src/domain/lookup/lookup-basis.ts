@@ -4,6 +4,7 @@ import type { AcceptanceResult } from '../calibration/acceptance-result.ts';
 import type { WorkingCurve } from '../calibration/curve.ts';
 import type { Certificate, Gauge, Jack } from '../equipment/equipment.ts';
 import type { RuleProfile } from '../rules/rule-profile.ts';
+import type { StrandRow } from '../strand/strand-row.ts';
 import type { ForceUnit } from '../units/force.ts';
 import type { PressureUnit } from '../units/pressure.ts';
 import type { Quantity } from '../units/quantity.ts';
@@ -32,6 +33,8 @@ export interface LookupBasis {
   /** The smallest step that can be set. */
   readonly step: Quantity<PressureUnit>;
   readonly rules: RuleProfile;
+  /** Strands that may be named beside those of the standards. */
+  readonly ownStrands: readonly StrandRow[];
 }
 
 /** What the uncertainty rests on besides curve, gauge and certificate; null where it is not known or does not count. */

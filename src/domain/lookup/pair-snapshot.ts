@@ -10,6 +10,7 @@ import { type ActingEvent, actingEvents, type EventOfPair } from '../equipment/e
 import type { Pair } from '../equipment/pair.ts';
 import { readableStep } from '../equipment/readable-step.ts';
 import type { RuleProfile } from '../rules/rule-profile.ts';
+import type { StrandRow } from '../strand/strand-row.ts';
 import { warningsOfFirstUse } from './first-use.ts';
 import type { BudgetBasis, CertificateBehind, LookupBasis } from './lookup-basis.ts';
 import { judgeStanding, type StandingJudgement } from './standing.ts';
@@ -63,6 +64,8 @@ export interface PlantGround {
   readonly rules: RuleProfile;
   /** The day of the newest entry of the ledger; null while there is none. */
   readonly newestOn: PlantDay | null;
+  /** Rows beside those of the standards: sizes of the plant's own, reels. */
+  readonly ownStrands: readonly StrandRow[];
 }
 
 /** From which day a look-up is asked, and what that adds where it is of another one. */
@@ -83,7 +86,7 @@ export interface PairBasis extends LookupBasis {
  */
 export function basisOn(
   snapshot: PairSnapshot,
-  { rules, newestOn }: PlantGround,
+  { rules, newestOn, ownStrands }: PlantGround,
   on: PlantDay,
   { today, ofAnotherDay }: AskedFrom = { today: on, ofAnotherDay: [] },
 ): PairBasis {
@@ -109,6 +112,7 @@ export function basisOn(
     besides: [...warningsOfClock(newestOn, today), ...warningsAgainst(snapshot, on), ...ofAnotherDay, ...firstUse],
     step: readableStep(snapshot.gauge),
     rules,
+    ownStrands,
   };
 }
 

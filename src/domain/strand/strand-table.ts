@@ -200,14 +200,18 @@ function plain(text: string): string {
   return [Object.hasOwn(sizes, size) ? sizes[size] : size, ...rest].join(' ');
 }
 
-/** Answers which row a person means by "1/2 in 270", `0.5" 270` and the like. Problem: `unknown-strand`. */
-export function findStrand(text: string, where?: string): Outcome<StrandRow> {
+/** Answers which row, of those of the standards where no others are named, a person means by "1/2 in 270", `0.5" 270` and the like. Problem: `unknown-strand`. */
+export function findStrand(
+  text: string,
+  where?: string,
+  among: readonly StrandRow[] = strandTable,
+): Outcome<StrandRow> {
   const wanted = plain(text);
-  const found = strandTable.find((candidate) => plain(candidate.designation) === wanted);
+  const found = among.find((candidate) => plain(candidate.designation) === wanted);
   if (found !== undefined) return succeed(found);
   return fail('unknown-strand', `"${text}" is not a strand of the table.`, {
     given: text,
-    needed: `one of ${strandTable.map((candidate) => candidate.designation).join('; ')}`,
+    needed: `one of ${among.map((candidate) => candidate.designation).join('; ')}`,
     ...(where === undefined ? {} : { where }),
   });
 }

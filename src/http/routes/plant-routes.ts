@@ -3,14 +3,13 @@
 import { z } from 'zod';
 import { dueAnswer, dueQuery } from '../../contract/due.ts';
 import { heldEntryAnswer, ledgerAnswer, verificationAnswer } from '../../contract/ledger.ts';
-import { asOfQuery, plantAnswer, strandListAnswer } from '../../contract/plant.ts';
+import { asOfQuery, plantAnswer } from '../../contract/plant.ts';
 import { problemAnswer } from '../../contract/problem.ts';
 import { fail, type Outcome, succeed } from '../../domain/problem.ts';
 import { writeShortHead } from '../../ledger/short-head.ts';
 import { lastBackupOf } from '../../service/back-up.ts';
 import { type DueFilter, listDue, readStanding, writeDueCsv } from '../../service/list-due.ts';
 import { entryLineOf, readEntries } from '../../service/list-entries.ts';
-import { listStrands } from '../../service/list-strands.ts';
 import { hasAdministrator } from '../../service/open-new-plant.ts';
 import type { Plant } from '../../service/plant.ts';
 import { plantAsOf } from '../../service/plant-as-of.ts';
@@ -72,12 +71,6 @@ export function plantRoutes(app: App, plant: Plant): void {
         .serializer(String)
         .send(writeDueCsv(listDue(reader.value, filter.value)));
     },
-  );
-
-  app.get(
-    '/api/strands',
-    { schema: { summary: 'The strand table', response: { 200: strandListAnswer } } },
-    async (_request, reply) => reply.send(listStrands()),
   );
 
   app.get(

@@ -39,6 +39,8 @@ describe('emptyPlant', () => {
       equipment: new Map(),
       retired: new Map(),
       laboratories: new Map(),
+      strands: new Map(),
+      reels: new Map(),
       standards: new Map(),
       certificates: new Map(),
       pairs: new Map(),

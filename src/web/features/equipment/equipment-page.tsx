@@ -9,6 +9,7 @@ import styles from './equipment-page.module.css';
 import { PairList } from './pair-list.tsx';
 import { GaugeTable, JackTable, LaboratoryTable, LoadCellTable, PumpTable, StandardTable } from './part-tables.tsx';
 import { RegisterPanel } from './register-panel.tsx';
+import { StrandTables } from './strand-tables.tsx';
 
 export function EquipmentPage() {
   const { equipment } = words;
@@ -31,6 +32,7 @@ export function EquipmentPage() {
           <LaboratoryTable register={register.data} />
           <StandardTable register={register.data} />
           <PumpTable register={register.data} />
+          <StrandTables register={register.data} />
           {register.data.pairs.some(({ parted }) => parted) ? (
             <section className={styles.section} aria-labelledby="parted-title">
               <h2 id="parted-title">{equipment.partedTitle}</h2>

@@ -29,6 +29,8 @@ const kindTexts: Readonly<Record<RegistrationKind, string>> = {
   laboratory: words.traceability.fileLaboratory,
   standard: words.traceability.fileStandard,
   'standard-withdrawal': words.traceability.withdrawStandard,
+  strand: words.strands.fileStrand,
+  reel: words.strands.fileReel,
   pair: words.equipment.formPair,
 };
 

@@ -1,9 +1,11 @@
 // What can be registered, field by field: names are those of the HTTP bodies, so that a problem finds its field.
 
 import type { EquipmentAnswer } from '../../../contract/equipment.ts';
+import { type YieldBasis, yieldBases } from '../../../domain/strand/strand-row.ts';
 import { area } from '../../../domain/units/area.ts';
 import { force } from '../../../domain/units/force.ts';
 import { length } from '../../../domain/units/length.ts';
+import { modulus } from '../../../domain/units/modulus.ts';
 import { pressure } from '../../../domain/units/pressure.ts';
 import type { UnitTable } from '../../../domain/units/quantity.ts';
 import { words } from '../../words/desk-words.ts';
@@ -28,6 +30,8 @@ export const registrationKinds = [
   'laboratory',
   'standard',
   'standard-withdrawal',
+  'strand',
+  'reel',
   'pair',
 ] as const;
 export type RegistrationKind = (typeof registrationKinds)[number];
@@ -72,7 +76,7 @@ export interface Registration {
   readonly done: (values: Readonly<Record<string, string>>) => string;
 }
 
-const { equipment, traceability } = words;
+const { equipment, strands, traceability } = words;
 const text = (name: string, label: string, more: Partial<RegistrationField> = {}): RegistrationField => ({
   name,
   label,
@@ -150,6 +154,10 @@ export function registrationOf(kind: RegistrationKind, register: EquipmentAnswer
       ]);
     case 'certificate':
       return certificateRegistration(register, chosenCell);
+    case 'strand':
+      return strandRegistration();
+    case 'reel':
+      return reelRegistration();
     case 'laboratory':
       return laboratoryRegistration();
     case 'standard':
@@ -204,6 +212,55 @@ function certificateRegistration(register: EquipmentAnswer, chosenCell: string):
     address: (values) => `/api/load-cells/${encodeURIComponent(values.loadCell ?? '')}/certificates`,
     notInBody: ['loadCell'],
     done: (values) => equipment.certificateFiled(values.number ?? '', values.loadCell ?? ''),
+  };
+}
+
+const millCertificate = text('certificate', strands.certificate, {
+  hint: strands.certificateHint,
+  check: lengthCheck(120),
+});
+
+function strandRegistration(): Registration {
+  return {
+    kind: 'strand',
+    title: strands.fileStrand,
+    lead: strands.fileStrandLead,
+    send: equipment.file,
+    fields: [
+      text('designation', strands.designation, { hint: strands.designationHint, check: lengthCheck(60) }),
+      text('grade', strands.grade, { check: lengthCheck(40) }),
+      quantity(area, 'area', strands.area, { hint: strands.areaHint }),
+      quantity(force, 'breakingLoad', strands.breakingLoad, { hint: strands.specifiedHint }),
+      quantity(force, 'yieldLoad', strands.yieldLoad, {}),
+      text('yieldBasis', strands.yieldBasis, {
+        start: 'one-percent-extension' satisfies YieldBasis,
+        options: yieldBases.map((value) => ({ value, text: strands.yieldBases[value] })),
+      }),
+      quantity(modulus, 'modulus', strands.modulus, { hint: strands.modulusHint }),
+      millCertificate,
+    ],
+    address: () => '/api/strands',
+    done: (values) => strands.strandFiled(values.designation ?? ''),
+  };
+}
+
+function reelRegistration(): Registration {
+  return {
+    kind: 'reel',
+    title: strands.fileReel,
+    lead: strands.fileReelLead,
+    send: equipment.file,
+    fields: [
+      text('id', strands.reel, { hint: equipment.tagHint, check: tagCheck }),
+      text('strand', strands.strand, { hint: strands.strandHint, check: lengthCheck(60) }),
+      text('heat', strands.heat, { isOptional: true, check: lengthCheck(60) }),
+      quantity(area, 'area', strands.area, { hint: strands.areaHint }),
+      quantity(force, 'breakingLoad', strands.breakingLoad, { hint: strands.foundHint }),
+      quantity(modulus, 'modulus', strands.modulus, { hint: strands.modulusHint }),
+      millCertificate,
+    ],
+    address: () => '/api/reels',
+    done: (values) => strands.reelFiled(values.id ?? ''),
   };
 }
 

@@ -1,4 +1,4 @@
-// Puts the strand table in the order a crew looks for a size.
+// Puts the strands in the order a crew looks for one: what is in this plant's own store, then the table.
 
 import type { StrandListAnswer } from '../../../contract/plant.ts';
 
@@ -17,9 +17,12 @@ function rankOfSize(designation: string): number {
   return rank === -1 ? commonSizes.length : rank;
 }
 
-/** Answers the same strands, the higher grade first and of each grade the common sizes first; others as in the table. */
+/** Answers the same strands, the plant's own first, the higher grade first and of each grade the common sizes first; others as in the table. */
 export function orderStrands(strands: readonly StrandLine[]): readonly StrandLine[] {
   return [...strands].sort(
-    (a, b) => gradeOf(b.designation) - gradeOf(a.designation) || rankOfSize(a.designation) - rankOfSize(b.designation),
+    (a, b) =>
+      Number(b.provenance === 'plant') - Number(a.provenance === 'plant') ||
+      gradeOf(b.designation) - gradeOf(a.designation) ||
+      rankOfSize(a.designation) - rankOfSize(b.designation),
   );
 }

@@ -14,6 +14,7 @@ import { part } from './part.ts';
 import { people } from './people.ts';
 import { review } from './review.ts';
 import { rules } from './rules.ts';
+import { strands } from './strands.ts';
 import { traceability } from './traceability.ts';
 import { whatsDue } from './whats-due.ts';
 
@@ -32,6 +33,7 @@ export const atTheDesk = {
   people,
   review,
   rules,
+  strands,
   traceability,
   whatsDue,
 };

@@ -64,6 +64,7 @@ export function basisOf(changes: Partial<LookupBasis> = {}): LookupBasis {
     budget: { cellResolution: null, reversibilityPercent: null, driftPercent: null, calibratedAtCelsius: null },
     standing: ready,
     parted: false,
+    ownStrands: [],
     onHold: false,
     besides: [],
     acceptance: [],

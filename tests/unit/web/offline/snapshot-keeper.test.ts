@@ -15,6 +15,7 @@ const snapshotNamed = (name: string): PlantSnapshot => ({
   rules,
   newestOn: '2026-06-01',
   strands: [],
+  ownStrands: [],
   pairs: [],
 });
 const heldFrom = (at: string, name = 'one'): HeldSnapshot => ({
