@@ -15,7 +15,7 @@ import type { UnitTable } from '../domain/units/quantity.ts';
 import { strandListAnswer } from './plant.ts';
 import { problemCode } from './problem.ts';
 import { ruleProfileAnswer } from './rule-profile.ts';
-import { strandRowAnswer } from './strand.ts';
+import { filedReelAnswer, strandRowAnswer } from './strand.ts';
 
 function quantityIn<U extends string>({ factors }: UnitTable<U>) {
   return z.object({ value: z.number(), unit: z.enum(Object.keys(factors) as [U, ...U[]]) });
@@ -157,6 +157,7 @@ export const plantSnapshot = z.object({
     // What a device kept before there were any is still good.
     .default([])
     .describe('Rows of the plant beside those of the standards'),
+  reels: z.array(filedReelAnswer).readonly().default([]).describe('Reels with their mill certificates'),
   pairs: z.array(pairTaken).readonly(),
 });
 export type PlantSnapshot = z.infer<typeof plantSnapshot>;

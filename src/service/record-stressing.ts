@@ -29,7 +29,7 @@ import { showStressing } from './show-stressing.ts';
 /**
  * Records a bed. Refused before anything is stored: what `readStressingBody` refuses, a pull out of the window without a reason
  * among it; a day in the future; an unknown pair, one formed after the day or parted before it; a calibration that was not in force on the day; a
- * gauge force that is not the one behind its reading; a force above the stress ceiling of the strand.
+ * gauge force that is not the one behind its reading; a force above the stress ceiling of the strand, but for a pull with a note of what was done about it.
  */
 export function recordStressing(
   plant: Plant,
@@ -161,14 +161,17 @@ function checkCeiling(plant: Plant, record: StressingRecord): Outcome<void> {
   const ceiling = ceilingOf(plant, record);
   const forces = [
     { where: 'force', asked: record.theoreticalForce },
-    ...record.pulls.map(({ gaugeForce }, index) => ({ where: `pulls[${index}].finalReading`, asked: gaugeForce })),
+    // What happened is recorded, over the ceiling too, with what was done about it.
+    ...record.pulls.flatMap(({ gaugeForce, note }, index) =>
+      note === undefined ? [{ where: `pulls[${index}].finalReading`, asked: gaugeForce }] : [],
+    ),
   ];
   const above = forces.find(({ asked }) => exceedsForce(asked, ceiling));
   if (above === undefined) return succeed(undefined);
   const [given, most] = [writeQuantityInFull(above.asked), writeQuantityInFull(ceiling)];
   return fail('above-stress-ceiling', `${given} is above the stress ceiling of ${most}.`, {
     where: above.where,
-    needed: `at most ${most}`,
+    needed: `at most ${most}${above.where === 'force' ? '' : ', or a note of what was done about it'}`,
     given,
   });
 }

@@ -37,6 +37,7 @@ function makeSnapshot(plant: Plant): PlantSnapshot {
     newestOn,
     strands: listStrands(plant).strands,
     ownStrands: [...ownStrands],
+    reels: [...state.reels.values()],
     pairs: [...state.pairs.values()].flatMap((record) => takePair(plant, record)),
   };
   const hash = plant.sha256(utf8.encode(JSON.stringify(content)));

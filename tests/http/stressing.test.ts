@@ -183,6 +183,14 @@ describe('a record is refused', () => {
     });
   });
 
+  it('not with such a pull that says what was done about it: what happened is recorded', async () => {
+    const { force } = await behind('5400 psi');
+    const sent = await bed();
+    const note = 'let off, strand taken out, engineer told';
+    const pull = { ...sent.pulls[0], finalReading: '5400 psi', gaugeForce: force, reason: 'gauge-off', note };
+    expect((await post({ ...sent, pulls: [pull] })).statusCode).toBe(201);
+  });
+
   it('of a reel that breaks below the table, above its own ceiling', async () => {
     const sent = await bed();
     const reel = { ...sent.reel, breakingLoad: '38 kip' };

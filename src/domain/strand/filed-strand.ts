@@ -43,7 +43,7 @@ export function rowOfFiledStrand(strand: FiledStrand): StrandRow {
 }
 
 /** The name people choose a reel by: "1/2 in 270, reel R-12". */
-export const designationOfReel = (strand: StrandRow, { id }: Pick<Reel, 'id'>): string =>
+export const designationOfReel = (strand: Pick<StrandRow, 'designation'>, { id }: Pick<Reel, 'id'>): string =>
   `${strand.designation}, reel ${id}`;
 
 /**

@@ -15,6 +15,15 @@ const SetTheGaugePage = lazy(async () => ({
 const LabelPage = lazy(async () => ({
   default: (await loadPage(() => import('../features/set-the-gauge/label-page.tsx'))).LabelPage,
 }));
+const StressingPage = lazy(async () => ({
+  default: (await loadPage(() => import('../features/stressing/stressing-page.tsx'))).StressingPage,
+}));
+const BedPage = lazy(async () => ({
+  default: (await loadPage(() => import('../features/stressing/bed-page.tsx'))).BedPage,
+}));
+const RecordPage = lazy(async () => ({
+  default: (await loadPage(() => import('../features/stressing/record-page.tsx'))).RecordPage,
+}));
 const CalibratePage = lazy(async () => ({
   default: (await loadPage(() => import('../features/calibrate/calibrate-page.tsx'))).CalibratePage,
 }));
@@ -79,6 +88,9 @@ function Pages() {
           <Switch>
             <Route path="/" component={SetTheGaugePage} />
             <Route path="/p/:pair" component={LabelPage} />
+            <Route path="/stressing" component={StressingPage} />
+            <Route path="/stressing/bed/:bed" component={BedPage} />
+            <Route path="/stressing/:number" component={RecordPage} />
             <Route path="/calibrate/:draft?" component={CalibratePage} />
             <Route path="/review/:number?" component={ReviewPage} />
             <Route path="/due" component={WhatsDuePage} />

@@ -17,7 +17,8 @@ interface Place {
 
 const everyPlace: readonly Place[] = [
   { href: '/', name: words.app.setTheGauge, near: true },
-  { href: '/due', name: words.app.whatsDue, near: true },
+  { href: '/stressing', name: words.app.stressing, near: true },
+  { href: '/due', name: words.app.whatsDue, near: false },
   { href: '/calibrate', name: words.app.calibrate, near: true },
   { href: '/review', name: words.app.review, near: false },
   { href: '/equipment', name: words.app.equipment, near: false },

@@ -9,11 +9,13 @@ import { AsOfNote } from './as-of-note.tsx';
 import { Navigation } from './navigation.tsx';
 import { NewVersionNote } from './new-version-note.tsx';
 import { usePlant } from './queries/use-plant.ts';
+import { useSendWaiting } from './send-waiting.ts';
 import styles from './shell.module.css';
 import { SignedIn } from './signed-in.tsx';
 
 export function Shell({ children }: { readonly children: ReactNode }) {
   const plant = usePlant();
+  useSendWaiting();
   // Without network the pages still say whose plant it is, and that it is the sample.
   const known = useKeptSnapshot().held?.snapshot.plant;
   const [location] = useLocation();

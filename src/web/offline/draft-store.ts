@@ -30,20 +30,32 @@ export interface DraftStore {
   remove(id: string): Promise<void>;
 }
 
-const databaseName = 'jackledger';
+/** A kind of draft: the database it has to itself, and the name its last words are left under. */
+export interface DraftPlace {
+  readonly database: string;
+  readonly lastWords: string;
+}
+
+export const calibrationDrafts: DraftPlace = { database: 'jackledger', lastWords: 'jackledger-last-words ' };
+export const bedDrafts: DraftPlace = { database: 'jackledger-beds', lastWords: 'jackledger-bed-last-words ' };
+
 const tableName = 'drafts';
 
 /** Opens the drafts of this device. Rejects where the browser keeps nothing (some private windows). */
-export async function openDraftStore(storage: Storage, newId: () => string): Promise<DraftStore> {
-  const database = await openDB(databaseName, 1, {
+export async function openDraftStore(
+  storage: Storage,
+  newId: () => string,
+  { database: name, lastWords }: DraftPlace,
+): Promise<DraftStore> {
+  const database = await openDB(name, 1, {
     upgrade(fresh) {
       fresh.createObjectStore(tableName, { keyPath: 'id' });
     },
   });
-  const store = storeOn(database, storage);
-  for (const words of findLastWords(storage)) {
+  const store = storeOn(database, storage, lastWords);
+  for (const words of findLastWords(storage, lastWords)) {
     await takeUp(store, words, newId);
-    forgetLastWords(storage, words.draft.id);
+    forgetLastWords(storage, lastWords, words.draft.id);
   }
   return store;
 }
@@ -56,7 +68,7 @@ async function takeUp(store: DraftStore, { draft, seen }: LastWords, newId: () =
   if (outcome === 'changed-elsewhere') await store.save({ ...draft, id: newId(), isCopy: true }, null);
 }
 
-function storeOn(database: IDBPDatabase, storage: Storage): DraftStore {
+function storeOn(database: IDBPDatabase, storage: Storage, lastWords: string): DraftStore {
   return {
     async list() {
       const drafts: StoredDraft[] = await database.getAll(tableName);
@@ -78,10 +90,10 @@ function storeOn(database: IDBPDatabase, storage: Storage): DraftStore {
       return 'saved';
     },
     leave(words) {
-      leaveLastWords(storage, words);
+      leaveLastWords(storage, lastWords, words);
     },
     async remove(id) {
-      forgetLastWords(storage, id);
+      forgetLastWords(storage, lastWords, id);
       await database.delete(tableName, id);
     },
   };

@@ -9,10 +9,8 @@ export interface LastWords {
   readonly seen: string | null;
 }
 
-const prefix = 'jackledger-last-words ';
-
-/** Nothing is left where the browser refuses; the database is then the only hope. */
-export function leaveLastWords(storage: Storage, words: LastWords): void {
+/** `prefix` names the kind of draft. Nothing is left where the browser refuses; the database is then the only hope. */
+export function leaveLastWords(storage: Storage, prefix: string, words: LastWords): void {
   try {
     storage.setItem(prefix + words.draft.id, JSON.stringify(words));
   } catch {
@@ -20,12 +18,12 @@ export function leaveLastWords(storage: Storage, words: LastWords): void {
   }
 }
 
-export function findLastWords(storage: Storage): readonly LastWords[] {
+export function findLastWords(storage: Storage, prefix: string): readonly LastWords[] {
   const keys = Array.from({ length: storage.length }, (_, index) => storage.key(index) ?? '');
   return keys.filter((key) => key.startsWith(prefix)).flatMap((key) => readLastWords(storage.getItem(key)));
 }
 
-export function forgetLastWords(storage: Storage, id: string): void {
+export function forgetLastWords(storage: Storage, prefix: string, id: string): void {
   storage.removeItem(prefix + id);
 }
 

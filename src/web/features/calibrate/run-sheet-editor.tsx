@@ -10,6 +10,7 @@ import { FiguresBehind } from '../../charts/figures-behind.tsx';
 import { showDraftFit } from '../../charts/show-fit.ts';
 import { PageHeading } from '../../controls/page-heading.tsx';
 import type { DraftStore } from '../../offline/draft-store.ts';
+import { useKeptDraft } from '../../offline/use-kept-draft.ts';
 import { words } from '../../words/desk-words.ts';
 import { AboutFields } from './about-fields.tsx';
 import { BadCellList } from './bad-cell-list.tsx';
@@ -29,7 +30,6 @@ import { type CellPlace, cellId, gridColumns, readCell, writeCell } from './run-
 import styles from './run-sheet-editor.module.css';
 import { SubmitPanel, SubmittedNote } from './submit-panel.tsx';
 import { TableSettings } from './table-settings.tsx';
-import { useKeptDraft } from './use-kept-draft.ts';
 import { useSubmission } from './use-submission.ts';
 import { whatToMend } from './what-to-mend.ts';
 

@@ -3,7 +3,7 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { newIdempotencyKey } from '../../app/http-client.ts';
 import { onDevice } from '../../app/queries/forget-answers.ts';
-import { type DraftStore, openDraftStore, type StoredDraft } from '../../offline/draft-store.ts';
+import { calibrationDrafts, type DraftStore, openDraftStore, type StoredDraft } from '../../offline/draft-store.ts';
 import { type CalibrationDraft, readDraft } from './calibration-draft.ts';
 
 /** Where a draft is typed that the browser refuses to keep. */
@@ -13,7 +13,7 @@ export const unkeptDraft = 'unkept';
 export function useDraftStore() {
   return useQuery({
     queryKey: [onDevice, 'draft-store'],
-    queryFn: () => openDraftStore(window.localStorage, newIdempotencyKey),
+    queryFn: () => openDraftStore(window.localStorage, newIdempotencyKey, calibrationDrafts),
     staleTime: Number.POSITIVE_INFINITY,
     gcTime: Number.POSITIVE_INFINITY,
     structuralSharing: false,

@@ -46,6 +46,7 @@ export const app = {
   setTheGauge: 'Set the gauge',
   calibrate: 'Calibrate',
   review: 'Review',
+  stressing: 'Stressing',
   whatsDue: "What's due",
   equipment: 'Equipment',
   fillIn: 'Fill this in.',

@@ -15,6 +15,7 @@ import { people } from './people.ts';
 import { review } from './review.ts';
 import { rules } from './rules.ts';
 import { strands } from './strands.ts';
+import { stressing } from './stressing.ts';
 import { traceability } from './traceability.ts';
 import { whatsDue } from './whats-due.ts';
 
@@ -34,6 +35,7 @@ export const atTheDesk = {
   review,
   rules,
   strands,
+  stressing,
   traceability,
   whatsDue,
 };

@@ -20,45 +20,46 @@ function storageOf(limit = Number.POSITIVE_INFINITY): Storage {
   };
 }
 
+const prefix = 'jackledger-last-words ';
 const draft = { id: 'one', writer: 'a window', changedAt: '2026-11-25T14:00:00.000Z', content: { pair: 'P-09' } };
 
 describe('last words', () => {
   it('are found as they were left, beside what others keep there', () => {
     const storage = storageOf();
     storage.setItem('something else', '{}');
-    leaveLastWords(storage, { draft, seen: null });
-    expect(findLastWords(storage)).toEqual([{ draft, seen: null }]);
+    leaveLastWords(storage, prefix, { draft, seen: null });
+    expect(findLastWords(storage, prefix)).toEqual([{ draft, seen: null }]);
   });
 
   it('of one draft are the newest ones', () => {
     const storage = storageOf();
-    leaveLastWords(storage, { draft, seen: null });
+    leaveLastWords(storage, prefix, { draft, seen: null });
     const newer = { ...draft, changedAt: '2026-11-25T14:00:01.000Z' };
-    leaveLastWords(storage, { draft: newer, seen: draft.changedAt });
-    expect(findLastWords(storage)).toEqual([{ draft: newer, seen: draft.changedAt }]);
+    leaveLastWords(storage, prefix, { draft: newer, seen: draft.changedAt });
+    expect(findLastWords(storage, prefix)).toEqual([{ draft: newer, seen: draft.changedAt }]);
   });
 
   it('are gone when they were forgotten', () => {
     const storage = storageOf();
-    leaveLastWords(storage, { draft, seen: null });
-    forgetLastWords(storage, 'one');
-    expect(findLastWords(storage)).toEqual([]);
+    leaveLastWords(storage, prefix, { draft, seen: null });
+    forgetLastWords(storage, prefix, 'one');
+    expect(findLastWords(storage, prefix)).toEqual([]);
   });
 
   it('that do not fit leave nothing older behind and do not fail', () => {
     const storage = storageOf(200);
-    leaveLastWords(storage, { draft, seen: null });
-    leaveLastWords(storage, { draft: { ...draft, content: 'x'.repeat(300) }, seen: null });
-    expect(findLastWords(storage)).toEqual([]);
+    leaveLastWords(storage, prefix, { draft, seen: null });
+    leaveLastWords(storage, prefix, { draft: { ...draft, content: 'x'.repeat(300) }, seen: null });
+    expect(findLastWords(storage, prefix)).toEqual([]);
   });
 
   it('that cannot be read are passed over', () => {
     const storage = storageOf();
-    leaveLastWords(storage, { draft, seen: null });
+    leaveLastWords(storage, prefix, { draft, seen: null });
     const key = storage.key(0) ?? '';
     for (const text of ['not JSON', 'null', '{"draft":{"id":1},"seen":null}']) {
       storage.setItem(key, text);
-      expect(findLastWords(storage)).toEqual([]);
+      expect(findLastWords(storage, prefix)).toEqual([]);
     }
   });
 });

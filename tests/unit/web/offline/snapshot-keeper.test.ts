@@ -16,6 +16,7 @@ const snapshotNamed = (name: string): PlantSnapshot => ({
   newestOn: '2026-06-01',
   strands: [],
   ownStrands: [],
+  reels: [],
   pairs: [],
 });
 const heldFrom = (at: string, name = 'one'): HeldSnapshot => ({

@@ -1,10 +1,9 @@
 // Keeps the draft on the device while it is typed, and leaves last words when the page goes out of sight.
 
 import { useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react';
-import { newIdempotencyKey } from '../../app/http-client.ts';
-import type { DraftStore, StoredDraft } from '../../offline/draft-store.ts';
-import { createDraftWriter, type DraftWriter } from '../../offline/draft-writer.ts';
-import type { CalibrationDraft } from './calibration-draft.ts';
+import { newIdempotencyKey } from '../app/http-client.ts';
+import type { DraftStore, StoredDraft } from './draft-store.ts';
+import { createDraftWriter, type DraftWriter } from './draft-writer.ts';
 
 export type Keeping = 'kept' | 'refused' | 'changed-elsewhere';
 
@@ -16,7 +15,7 @@ interface KeptDraft {
   readonly discard: () => Promise<void>;
 }
 
-interface KeptDraftOptions {
+interface KeptDraftOptions<T> {
   /** Null where the browser keeps nothing. */
   readonly store: DraftStore | null;
   readonly id: string;
@@ -24,12 +23,13 @@ interface KeptDraftOptions {
   readonly readAt: string | null;
   /** Whether it was split off from another window's draft before. */
   readonly isCopy: boolean;
-  readonly draft: CalibrationDraft;
+  readonly draft: T;
   /** Told the id under which the draft goes on when another window wrote in the one it had. */
   readonly onSplit: (id: string) => void;
 }
 
-export function useKeptDraft({ store, id, readAt, isCopy, draft, onSplit }: KeptDraftOptions): KeptDraft {
+export function useKeptDraft<T>(options: KeptDraftOptions<T>): KeptDraft {
+  const { store, id, readAt, isCopy, draft, onSplit } = options;
   const [keeping, setKeeping] = useState<Keeping>(store === null ? 'refused' : 'kept');
   const [writerName] = useState(newIdempotencyKey);
   const place = useRef({ id, seen: readAt, isCopy });
@@ -37,19 +37,19 @@ export function useKeptDraft({ store, id, readAt, isCopy, draft, onSplit }: Kept
   useLayoutEffect(() => {
     tellSplit.current = onSplit;
   });
-  const writer = useRef<DraftWriter<CalibrationDraft> | null>(null);
+  const writer = useRef<DraftWriter<T> | null>(null);
   const first = useRef(draft);
 
   useEffect(() => {
     if (store === null) return;
-    const recordOf = (content: CalibrationDraft): StoredDraft => ({
+    const recordOf = (content: T): StoredDraft => ({
       id: place.current.id,
       writer: writerName,
       changedAt: new Date().toISOString(),
       content,
       ...(place.current.isCopy ? { isCopy: true } : {}),
     });
-    const created = createDraftWriter<CalibrationDraft>({
+    const created = createDraftWriter<T>({
       onFailure: () => setKeeping('refused'),
       write: async (content) => {
         const record = recordOf(content);
