@@ -3,9 +3,11 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect } from 'react';
 import { recordsLieHere } from '../offline/records-lie-here.ts';
+import { useSession } from './queries/use-session.ts';
 
 export function useSendWaiting(): void {
   const client = useQueryClient();
+  const person = useSession().data?.person?.id;
   useEffect(() => {
     if (!recordsLieHere(window.localStorage)) return;
     // The script is fetched only where something waits.
@@ -18,7 +20,9 @@ export function useSendWaiting(): void {
           gcTime: Number.POSITIVE_INFINITY,
         }),
       )
+      // Whoever has just signed in lets go what waited for that.
+      .then((sender) => (person === undefined ? undefined : sender.send()))
       // What cannot be loaded or opened now is tried again when a page is opened next.
       .catch(() => undefined);
-  }, [client]);
+  }, [client, person]);
 }

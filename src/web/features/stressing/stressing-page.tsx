@@ -5,6 +5,7 @@ import { useSession } from '../../app/queries/use-session.ts';
 import { Button } from '../../controls/button.tsx';
 import { PageHeading } from '../../controls/page-heading.tsx';
 import { useRecordSender } from '../../offline/use-record-sender.ts';
+import { useOnDevice } from '../../offline/use-snapshot.ts';
 import { words } from '../../words/desk-words.ts';
 import { OpenBeds } from './open-beds.tsx';
 import { QueuedRecords } from './queued-records.tsx';
@@ -19,6 +20,8 @@ export function StressingPage() {
   const beds = useBedList(store.data);
   const { sender, state } = useRecordSender();
   const session = useSession();
+  // A visit here is enough: the next bed is recorded with what the device takes along now.
+  useOnDevice();
   const begin = async () => {
     navigate(bedAddress(store.data === undefined ? unkeptBed : await keepNewBed(store.data, startBed({}))));
   };

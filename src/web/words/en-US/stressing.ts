@@ -180,7 +180,7 @@ export const stressing = {
   patternHint: 'A strand that was pulled can be pulled again from here.',
   position: { open: 'not pulled', now: 'now', within: 'within', out: 'out of window' },
   pullsTitle: 'Pulls of this bed',
-  pullColumns: ['Pull', 'Strand', 'Preload', 'Final', 'Elongation', 'Gauge', 'By elongation', 'Agreement, %', ''],
+  pullColumns: ['Pull', 'Strand', 'Preload', 'Final', 'Elongation', 'Gauge', 'By elongation', 'Agreement, %', 'Found'],
   repullOf: (number: number) => `again, after pull ${number}`,
   noPullsYet: 'No pull is kept yet.',
   allPulled: 'All strands are pulled.',

@@ -44,7 +44,7 @@ describe('records that wait', () => {
   });
 
   it('wait on without a connection, none overtaking another', async () => {
-    const post = vi.fn(() => Promise.reject(new NoConnectionError('no answer')));
+    const post = vi.fn((): Promise<string> => Promise.reject(new NoConnectionError('no answer')));
     const sender = senderOn(queueOf(record('1'), record('2')), post);
     await sender.send();
     expect(post).toHaveBeenCalledTimes(1);
