@@ -106,7 +106,7 @@ describe('a bed', () => {
 
     await enterPull('30');
     await key('Next').click();
-    await page.getByText('Stop. \u22128.0 %: out of 5 %').waitFor();
+    await page.getByText(/^Stop. \u22127\.\d %: out of 5 %$/).waitFor();
     expect(await key('Keep this pull, go on').isDisabled()).toBe(true);
     await key('Strand slipped at a chuck or splice').click();
     await expectSound();
