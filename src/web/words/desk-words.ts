@@ -8,7 +8,7 @@ import { words as everywhere } from './words.ts';
 
 const catalogues = {
   'en-US': () => import('./en-US/at-the-desk.ts'),
-  'es-MX': () => import('./en-US/at-the-desk.ts'),
+  'es-MX': () => import('./es-MX/at-the-desk.ts'),
 } as const;
 
 const { atTheDesk: atDesk }: { atTheDesk: Catalogue<typeof atTheDesk> } = await catalogues[language]();

@@ -10,7 +10,7 @@ export type Words = Catalogue<typeof everywhere>;
 
 const catalogues = {
   'en-US': () => import('./en-US/everywhere.ts'),
-  'es-MX': () => import('./en-US/everywhere.ts'),
+  'es-MX': () => import('./es-MX/everywhere.ts'),
 } as const;
 
 const { everywhere: spoken }: { everywhere: Words } = await catalogues[language]();

@@ -1,0 +1,41 @@
+// Los textos de las páginas que se usan en un escritorio, reunidos.
+
+import { account } from './account.ts';
+import { backup } from './backup.ts';
+import { calibrate } from './calibrate.ts';
+import { charts } from './charts.ts';
+import { doubt } from './doubt.ts';
+import { drift } from './drift.ts';
+import { equipment } from './equipment.ts';
+import { figures } from './figures.ts';
+import { ledger } from './ledger.ts';
+import { openPlant } from './open-plant.ts';
+import { part } from './part.ts';
+import { people } from './people.ts';
+import { review } from './review.ts';
+import { rules } from './rules.ts';
+import { strands } from './strands.ts';
+import { stressing } from './stressing.ts';
+import { traceability } from './traceability.ts';
+import { whatsDue } from './whats-due.ts';
+
+export const atTheDesk = {
+  account,
+  backup,
+  calibrate,
+  charts,
+  doubt,
+  drift,
+  equipment,
+  figures,
+  ledger,
+  openPlant,
+  part,
+  people,
+  review,
+  rules,
+  strands,
+  stressing,
+  traceability,
+  whatsDue,
+};
