@@ -4,7 +4,7 @@
 import type { PlantDay } from '../domain/dates/plant-day.ts';
 import type { LookupBasis } from '../domain/lookup/lookup-basis.ts';
 import { type ReadingsTable, readingsTable, type TableRequest } from '../domain/lookup/readings-table.ts';
-import { explainWarning } from '../domain/lookup/warning.ts';
+import { explainWarning } from '../domain/lookup/warning-meanings.ts';
 import { type Outcome, succeed } from '../domain/problem.ts';
 import { type ForceUnit, force } from '../domain/units/force.ts';
 import { pressure } from '../domain/units/pressure.ts';

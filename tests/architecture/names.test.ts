@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { basename, relative } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { warningMeanings } from '../../src/domain/lookup/warning.ts';
+import { warningWeights } from '../../src/domain/lookup/warning.ts';
 import { problemCodes } from '../../src/domain/problem.ts';
 import { entryKinds } from '../../src/ledger/entry.ts';
 import { filesBelow, root, sourceRoot } from './read-imports.ts';
@@ -48,7 +48,7 @@ describe('words other people rely on', () => {
   });
 
   it('every warning code and every kind of entry is documented', () => {
-    expect(Object.keys(warningMeanings).filter((code) => !manual.includes(`\`${code}\``))).toEqual([]);
+    expect(Object.keys(warningWeights).filter((code) => !manual.includes(`\`${code}\``))).toEqual([]);
     expect(entryKinds.filter((kind) => !manual.includes(`\`${kind}\``))).toEqual([]);
   });
 });

@@ -10,12 +10,15 @@ import { createSnapshotKeeper } from '../offline/snapshot-keeper.ts';
 import { openSnapshotStore } from '../offline/snapshot-store.ts';
 import { SnapshotContext } from '../offline/use-snapshot.ts';
 import { watchVersion } from '../offline/version-watch.ts';
+import { language } from '../words/language.ts';
 import { App } from './app.tsx';
 import { get } from './http-client.ts';
 import { VersionContext } from './new-version-note.tsx';
 import { createQueryClient } from './query-client.ts';
 import './tokens.css';
 import './ground.css';
+
+document.documentElement.lang = language;
 
 // Asks the browser not to clear away what this device holds when room gets short; it may say no.
 void navigator.storage?.persist?.().catch(() => false);

@@ -2,10 +2,12 @@
 
 import { type ReactNode, useEffect, useRef } from 'react';
 import { Link, useLocation } from 'wouter';
+import { LanguageChoice } from '../controls/language-choice.tsx';
 import { useKeptSnapshot } from '../offline/use-snapshot.ts';
 import { words } from '../words/words.ts';
 import { AsOfChoice } from './as-of-choice.tsx';
 import { AsOfNote } from './as-of-note.tsx';
+import { useLanguageOfPerson } from './language-of-person.ts';
 import { Navigation } from './navigation.tsx';
 import { NewVersionNote } from './new-version-note.tsx';
 import { usePlant } from './queries/use-plant.ts';
@@ -16,6 +18,7 @@ import { SignedIn } from './signed-in.tsx';
 export function Shell({ children }: { readonly children: ReactNode }) {
   const plant = usePlant();
   useSendWaiting();
+  useLanguageOfPerson();
   // Without network the pages still say whose plant it is, and that it is the sample.
   const known = useKeptSnapshot().held?.snapshot.plant;
   const [location] = useLocation();
@@ -65,6 +68,7 @@ export function Shell({ children }: { readonly children: ReactNode }) {
       </main>
       <NewVersionNote />
       <footer className={styles.foot}>
+        <LanguageChoice />
         <p>{words.app.notInPlaceOf}</p>
         <p>{words.app.productLine}</p>
       </footer>

@@ -2,6 +2,7 @@
 
 import type { ReactNode } from 'react';
 import { words } from '../words/desk-words.ts';
+import { inLanguage } from '../words/sentence.ts';
 import { CheckMark, type EntryCheck } from './check-mark.tsx';
 import styles from './entry-check-list.module.css';
 
@@ -25,7 +26,7 @@ export function EntryCheckList({ checks, linkTo, repairOf, none = words.charts.n
           <li key={`${check.code} ${check.where} ${check.message}`} className={styles.check}>
             <CheckMark weight={check.weight} />
             <p>
-              {check.message} {linkTo?.(check.where)}
+              {inLanguage(check.message)} {linkTo?.(check.where)}
               {repairOf?.(check)}
             </p>
           </li>

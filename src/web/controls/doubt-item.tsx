@@ -13,6 +13,7 @@ import { usePersonName } from '../app/queries/use-person-name.ts';
 import { usePlant } from '../app/queries/use-plant.ts';
 import { useSession } from '../app/queries/use-session.ts';
 import { words } from '../words/desk-words.ts';
+import { inLanguage } from '../words/sentence.ts';
 import { Button } from './button.tsx';
 import styles from './doubt-item.module.css';
 import { ReasonForm } from './reason-form.tsx';
@@ -35,7 +36,7 @@ export function DoubtItem({ item, isReadOnly = false }: { readonly item: DoubtAn
         </svg>
         {isOpen ? doubt.causes[cause] : <del>{doubt.causes[cause]}</del>}
       </h3>
-      <p className={styles.because}>{isOpen ? because : <del>{because}</del>}</p>
+      <p className={styles.because}>{isOpen ? inLanguage(because) : <del>{inLanguage(because)}</del>}</p>
       <p>
         <Link href={`/equipment/${encodeURIComponent(pair)}`}>{doubt.pair(pair)}</Link>
         {', '}

@@ -1,6 +1,7 @@
 // The words for anything that can be thrown while asking the server.
 
 import { NoConnectionError, ProblemError } from '../app/http-client.ts';
+import { inLanguage } from '../words/sentence.ts';
 import { words } from '../words/words.ts';
 
 export interface ProblemText {
@@ -16,7 +17,7 @@ export function problemText(error: unknown): ProblemText {
     const advice = Object.hasOwn(words.problems.advice, code)
       ? words.problems.advice[code as keyof typeof words.problems.advice]
       : null;
-    return { title: detail, text: advice };
+    return { title: inLanguage(detail, code), text: advice };
   }
   if (error instanceof NoConnectionError) {
     return { title: words.problems.noConnectionTitle, text: words.problems.noConnectionText };

@@ -39,3 +39,31 @@ export const language: Language = readLanguage(
   chosenOnDevice(),
   'document' in globalThis ? globalThis.navigator.languages : [],
 );
+
+type Memory = Pick<Storage, 'getItem' | 'setItem'>;
+
+const keyOf = (person: string): string => `${languageKey} ${person}`;
+
+/** Answers the language a person chose on this device; null where they chose none. */
+export function languageOfPerson(memory: Memory, person: string): Language | null {
+  try {
+    const kept = memory.getItem(keyOf(person));
+    return isLanguage(kept) ? kept : null;
+  } catch {
+    return null;
+  }
+}
+
+/**
+ * Keeps the choice for the device, and for the person signed in on it. Answers whether the page speaks another language
+ * until it is loaded anew; no where the device keeps nothing.
+ */
+export function chooseLanguage(memory: Memory, chosen: Language, person: string | null): boolean {
+  try {
+    memory.setItem(languageKey, chosen);
+    if (person !== null) memory.setItem(keyOf(person), chosen);
+  } catch {
+    return false;
+  }
+  return chosen !== language;
+}

@@ -9,6 +9,7 @@ import { EntryCheckList } from '../../charts/entry-check-list.tsx';
 import { ResidualChart } from '../../charts/residual-chart.tsx';
 import { VerdictBlock } from '../../charts/verdict-block.tsx';
 import { words } from '../../words/desk-words.ts';
+import { inLanguage } from '../../words/sentence.ts';
 import { CellLink } from './bad-cell-list.tsx';
 import { cellOfCheck } from './cell-of-check.ts';
 import { cellOfRepair } from './cell-of-repair.ts';
@@ -54,12 +55,12 @@ export function ResultPanel({ judged, grid, onRepair }: ResultPanelProps) {
         repairOf={repairOf}
         withoutVerdict={calibrate.notYet}
       >
-        {fit.ok ? null : <p>{fit.problem.message}</p>}
+        {fit.ok ? null : <p>{inLanguage(fit.problem.message, fit.problem.code)}</p>}
         {leftOut === 0 ? null : <p>{calibrate.pending(leftOut)}</p>}
         {reasons.length === 0 ? null : (
           <ul className={styles.reasons}>
             {reasons.map((result) => (
-              <li key={result.rule}>{result.message}</li>
+              <li key={result.rule}>{inLanguage(result.message)}</li>
             ))}
           </ul>
         )}

@@ -7,6 +7,7 @@ import { usePlant } from '../../app/queries/use-plant.ts';
 import { VerdictMark } from '../../charts/verdict-mark.tsx';
 import { writeMinute } from '../../controls/write-minute.ts';
 import { words } from '../../words/desk-words.ts';
+import { inLanguage } from '../../words/sentence.ts';
 import styles from './calibration-list.module.css';
 
 export function CalibrationList({ page }: { readonly page: PairPageAnswer }) {
@@ -30,7 +31,9 @@ export function CalibrationList({ page }: { readonly page: PairPageAnswer }) {
             <p className={styles.who}>
               {equipment.enteredBy(nameOf(calibration.enteredBy))}
               {calibration.decidedBy === null ? null : `, ${equipment.decidedBy(nameOf(calibration.decidedBy))}`}
-              {calibration.asFound === null ? null : <span className={styles.note}>{calibration.asFound.message}</span>}
+              {calibration.asFound === null ? null : (
+                <span className={styles.note}>{inLanguage(calibration.asFound.message)}</span>
+              )}
               {calibration.withdrawn === null ? null : (
                 <span className={styles.note}>
                   {words.review.withdrawn(

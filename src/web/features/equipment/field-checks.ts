@@ -7,6 +7,7 @@ import { parseNumber } from '../../../domain/units/number.ts';
 import { pressure } from '../../../domain/units/pressure.ts';
 import { parseQuantity, type UnitTable } from '../../../domain/units/quantity.ts';
 import { words } from '../../words/desk-words.ts';
+import { inLanguage } from '../../words/sentence.ts';
 
 /** Never asked about a blank field. */
 export type FieldCheck = (typed: string) => string | null;
@@ -17,7 +18,7 @@ const { equipment } = words;
 export function quantityCheck<U extends string>(table: UnitTable<U>, label: string): FieldCheck {
   return (typed) => {
     const read = readPositiveQuantity(table, typed, label);
-    return read.ok ? null : read.problem.message;
+    return read.ok ? null : inLanguage(read.problem.message, read.problem.code);
   };
 }
 

@@ -9,6 +9,7 @@ import { ProblemNote } from '../../controls/problem-note.tsx';
 import { StandingMark } from '../../controls/standing-mark.tsx';
 import { WaitingNote } from '../../controls/waiting-note.tsx';
 import { words } from '../../words/desk-words.ts';
+import { inLanguage } from '../../words/sentence.ts';
 import { CalibrationList } from './calibration-list.tsx';
 import { CurrentCalibration } from './current-calibration.tsx';
 import { DriftPart } from './drift-part.tsx';
@@ -46,7 +47,7 @@ function PairShown({ page }: { readonly page: PairPageAnswer }) {
     <div className={styles.page}>
       <section className={styles.standing} data-standing={line.standing}>
         <StandingMark standing={line.standing} size="large" />
-        <p>{line.because}</p>
+        <p>{inLanguage(line.because)}</p>
         {parted === null && !isPast ? (
           <div className={styles.ways}>
             <ButtonLink href={`/?pair=${asked}`} look="primary">

@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import type { CalibrationAnswer } from '../../../contract/calibration.ts';
 import { words } from '../../words/desk-words.ts';
+import { inLanguage } from '../../words/sentence.ts';
 import styles from './calibration-facts.module.css';
 
 interface CalibrationFactsProps {
@@ -37,7 +38,10 @@ export function CalibrationFacts({ calibration, enteredBy, enteredAt }: Calibrat
     sheet.condition === undefined ? null : [review.conditionLabel, review.condition[sheet.condition]],
     sheet.condition === undefined || sheet.condition === 'as-left'
       ? null
-      : [review.asFoundLabel, calibration.asFound?.message ?? review.noAsFound],
+      : [
+          review.asFoundLabel,
+          calibration.asFound === null ? review.noAsFound : inLanguage(calibration.asFound.message),
+        ],
     [
       review.degreeLabel,
       degree === 'auto'

@@ -92,8 +92,8 @@ export function RulesEditor({ rules, draft, onDraft, onThrowAway, onSaved, readA
       onSuccess: onSaved,
       onError: (error) => {
         if (!(error instanceof ProblemError)) return;
-        const { detail, needed, where } = error.problem;
-        const found = problemIn(draft, { message: problemSentence({ message: detail, needed }), where });
+        const { code, detail, needed, where } = error.problem;
+        const found = problemIn(draft, { message: problemSentence({ message: detail, code, needed }), where });
         if (Object.keys(found.problems).length > 0) show(found);
       },
     });

@@ -5,6 +5,7 @@ import type { LookupAnswer } from '../../../contract/lookup.ts';
 import { StandingMark } from '../../controls/standing-mark.tsx';
 import { WholeDates } from '../../controls/whole-dates.tsx';
 import type { ReadyDevice } from '../../offline/on-device.ts';
+import { inLanguage } from '../../words/sentence.ts';
 import { words } from '../../words/words.ts';
 import styles from './basis-list.module.css';
 import { writeHeard } from './device-note.tsx';
@@ -36,7 +37,7 @@ export function BasisList({ answer, line, device }: BasisListProps) {
           <dd>
             <StandingMark standing={standing} />{' '}
             <span>
-              <WholeDates text={answer.because ?? line.because} />
+              <WholeDates text={inLanguage(answer.because ?? line.because)} />
             </span>
           </dd>
         </div>

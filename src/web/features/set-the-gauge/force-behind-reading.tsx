@@ -1,4 +1,4 @@
-// The other way round: which force stands behind a reading the gauge shows already. Closed until it is wanted.
+// The form that asks which force stands behind a reading. It is opened in force-behind-part.tsx.
 
 import { useRef, useState } from 'react';
 import type { PairLine } from '../../../contract/equipment.ts';
@@ -15,7 +15,7 @@ import { ForceBehindAnswer } from './force-behind-answer.tsx';
 import styles from './force-behind-reading.module.css';
 import { problemErrorOf } from './problem-error-of.ts';
 
-interface ForceBehindReadingProps {
+export interface ForceBehindReadingProps {
   readonly device: ReadyDevice;
   readonly line: PairLine;
 }
@@ -39,8 +39,7 @@ export function ForceBehindReading({ device, line }: ForceBehindReadingProps) {
     if (wrong !== null) field.current?.focus();
   };
   return (
-    <details className={styles.behind}>
-      <summary className={styles.summary}>{text.behindTitle}</summary>
+    <>
       <form
         className={styles.form}
         noValidate
@@ -70,6 +69,6 @@ export function ForceBehindReading({ device, line }: ForceBehindReadingProps) {
       {answer === null || problemOfAnswer !== null ? null : (
         <ForceBehindAnswer answer={answer.ok ? answer.value : null} error={error} />
       )}
-    </details>
+    </>
   );
 }

@@ -6,6 +6,7 @@ import type { ReadingsAnswer } from '../../../contract/readings-table.ts';
 import { formatNumber, formatUnit } from '../../controls/format-number.ts';
 import type { ReadyDevice } from '../../offline/on-device.ts';
 import { readingsOnDevice } from '../../offline/readings-on-device.ts';
+import { inLanguage } from '../../words/sentence.ts';
 import { words } from '../../words/words.ts';
 import { NoReading } from './no-reading.tsx';
 import { problemErrorOf } from './problem-error-of.ts';
@@ -26,7 +27,7 @@ export function ReadingsTable({ device, line }: ReadingsTableProps) {
 function Rows({ answer }: { readonly answer: ReadingsAnswer }) {
   const text = words.setTheGauge;
   if (answer.outcome !== 'given') {
-    return <p>{answer.warnings[0]?.message ?? text.readingsNone}</p>;
+    return <p>{answer.warnings[0] === undefined ? text.readingsNone : inLanguage(answer.warnings[0].message)}</p>;
   }
   const number = (value: number, step: number): string => formatNumber(value, { rule: 'to-step', step });
   return (
@@ -58,10 +59,10 @@ function Rows({ answer }: { readonly answer: ReadingsAnswer }) {
       </table>
       <ul className={styles.notes}>
         {answer.warnings.map(({ code, message }) => (
-          <li key={code}>{message}</li>
+          <li key={code}>{inLanguage(message)}</li>
         ))}
         {answer.rowWarnings.map(({ code, message }) => (
-          <li key={code}>{text.readingsAt(writeForces(answer, code), message)}</li>
+          <li key={code}>{text.readingsAt(writeForces(answer, code), inLanguage(message))}</li>
         ))}
       </ul>
     </>

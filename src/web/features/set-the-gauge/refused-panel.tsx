@@ -3,6 +3,7 @@
 import type { LookupAnswer } from '../../../contract/lookup.ts';
 import { WarningMark } from '../../controls/warning-mark.tsx';
 import { WholeDates } from '../../controls/whole-dates.tsx';
+import { inLanguage } from '../../words/sentence.ts';
 import { words } from '../../words/words.ts';
 import styles from './stop-panel.module.css';
 import { WhatToDo } from './what-to-do.tsx';
@@ -16,7 +17,7 @@ export function RefusedPanel({ answer }: { readonly answer: LookupAnswer }) {
       <h2 className={styles.title}>{text.refusedTitle}</h2>
       {reasons.map(({ code, message }) => (
         <p key={code} className={styles.reason}>
-          <WholeDates text={message} />
+          <WholeDates text={inLanguage(message)} />
         </p>
       ))}
       <WhatToDo warnings={reasons} />

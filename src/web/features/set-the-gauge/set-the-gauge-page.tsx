@@ -7,7 +7,7 @@ import { useOnDevice } from '../../offline/use-snapshot.ts';
 import { words } from '../../words/words.ts';
 import { CautionList } from './caution-list.tsx';
 import { targetQuery } from './choice.ts';
-import { ForceBehindReading } from './force-behind-reading.tsx';
+import { ForceBehindPart } from './force-behind-part.tsx';
 import { KeepBed } from './keep-bed.tsx';
 import { LookupPart } from './lookup-part.tsx';
 import { NoReading } from './no-reading.tsx';
@@ -71,7 +71,7 @@ export function SetTheGaugePage() {
           choice={{ pair: line.tag, target }}
         >
           <CautionList />
-          <ForceBehindReading key={line.tag} device={device} line={line} />
+          <ForceBehindPart key={line.tag} device={device} line={line} />
           <ReadingsPart key={`readings ${line.tag}`} device={device} line={line} />
           <KeepBed choice={{ pair: line.tag, target }} beds={beds} keep={keepBeds} />
         </LookupPart>

@@ -3,6 +3,7 @@
 import type { LookupAnswer } from '../../../contract/lookup.ts';
 import { WarningMark } from '../../controls/warning-mark.tsx';
 import { WholeDates } from '../../controls/whole-dates.tsx';
+import { inLanguage } from '../../words/sentence.ts';
 import { words } from '../../words/words.ts';
 import { byGravity } from './by-gravity.ts';
 import styles from './warning-list.module.css';
@@ -18,7 +19,7 @@ export function WarningList({ warnings }: { readonly warnings: LookupAnswer['war
           <li key={`${warning.code} ${warning.message}`} className={styles.warning} data-weight={warning.weight}>
             <WarningMark weight={warning.weight} />
             <span>
-              <WholeDates text={[warning.message, adviceFor(warning.code)].filter(Boolean).join(' ')} />
+              <WholeDates text={[inLanguage(warning.message), adviceFor(warning.code)].filter(Boolean).join(' ')} />
             </span>
           </li>
         ))}

@@ -8,6 +8,7 @@ import { ButtonLink } from '../../controls/button-link.tsx';
 import { WaitingNote } from '../../controls/waiting-note.tsx';
 import { WarningMark } from '../../controls/warning-mark.tsx';
 import { WholeDates } from '../../controls/whole-dates.tsx';
+import { inLanguage } from '../../words/sentence.ts';
 import { words } from '../../words/words.ts';
 import { type Target, writeChoice } from './choice.ts';
 import styles from './stop-panel.module.css';
@@ -35,7 +36,7 @@ export function WithheldPanel({ answer, choice, onReleased }: WithheldPanelProps
       <h2 className={styles.title}>{text.withheldTitle}</h2>
       {stops.map(({ code, message }) => (
         <p key={code} className={styles.reason}>
-          <WholeDates text={message} />
+          <WholeDates text={inLanguage(message)} />
         </p>
       ))}
       <WhatToDo warnings={stops} />

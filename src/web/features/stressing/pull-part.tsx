@@ -6,6 +6,7 @@ import { formatNumber, formatUnit } from '../../controls/format-number.ts';
 import { TextField } from '../../controls/text-field.tsx';
 import type { ReadyDevice } from '../../offline/on-device.ts';
 import { words } from '../../words/desk-words.ts';
+import { inLanguage } from '../../words/sentence.ts';
 import { AgreementPanel } from './agreement-panel.tsx';
 import type { BedDraft, PullText } from './bed-draft.ts';
 import { keepPull } from './bed-pulls.ts';
@@ -91,7 +92,7 @@ export function PullPart({ draft, plan, device, onChange }: PullPartProps) {
       ) : null}
       {judged.kind === 'wrong' ? (
         <p className={styles.problem} role="alert">
-          {labels[judged.field]}: {judged.problem.message}
+          {labels[judged.field]}: {inLanguage(judged.problem.message, judged.problem.code)}
         </p>
       ) : null}
       <Keypad

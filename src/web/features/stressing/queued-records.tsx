@@ -9,6 +9,7 @@ import type { DraftStore } from '../../offline/draft-store.ts';
 import type { QueuedRecord } from '../../offline/record-queue.ts';
 import type { RecordSender, SenderState } from '../../offline/record-sender.ts';
 import { words } from '../../words/desk-words.ts';
+import { inLanguage } from '../../words/sentence.ts';
 import { readBedDraft } from './bed-draft.ts';
 import styles from './stressing-page.module.css';
 import { bedAddress, keepNewBed } from './use-bed-drafts.ts';
@@ -77,7 +78,7 @@ function Line({ record, isSending, sender, store }: LineProps) {
           )}
         </p>
         {record.state === 'rejected' && record.why !== undefined ? (
-          <p>{text.rejectedBecause(record.why.detail)}</p>
+          <p>{text.rejectedBecause(inLanguage(record.why.detail, record.why.code))}</p>
         ) : null}
       </div>
       <div className={styles.ways}>

@@ -12,6 +12,7 @@ import { StandingMark } from '../../controls/standing-mark.tsx';
 import { WaitingNote } from '../../controls/waiting-note.tsx';
 import { writeMinute } from '../../controls/write-minute.ts';
 import { words } from '../../words/desk-words.ts';
+import { inLanguage } from '../../words/sentence.ts';
 import editor from './bed-editor.module.css';
 import { BedSummary } from './bed-summary.tsx';
 import { PullTable } from './pull-table.tsx';
@@ -62,7 +63,7 @@ function Record({ record }: { readonly record: StressingAnswer }) {
     <>
       <p>{text.recordLead(record.bed, record.on, record.pair)}</p>
       <p>
-        {text.standingThen}: <StandingMark standing={record.standing} /> {record.because}
+        {text.standingThen}: <StandingMark standing={record.standing} /> {inLanguage(record.because)}
       </p>
       <dl className={styles.facts}>
         {facts.map(([name, value]) => (

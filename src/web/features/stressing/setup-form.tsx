@@ -8,6 +8,7 @@ import { TextField } from '../../controls/text-field.tsx';
 import { pairLinesOnDevice } from '../../offline/answer-on-device.ts';
 import type { ReadyDevice } from '../../offline/on-device.ts';
 import { words } from '../../words/desk-words.ts';
+import { inLanguage } from '../../words/sentence.ts';
 import type { BedSetup, SetupField } from './bed-draft.ts';
 import { CorrectionFields } from './correction-fields.tsx';
 import styles from './setup-form.module.css';
@@ -30,7 +31,7 @@ export function SetupForm({ setup, device, problem, isLocked, onChange, onBegin 
   const lines = useMemo(() => pairLinesOnDevice(snapshot, day).filter(({ parted }) => !parted), [snapshot, day]);
   const sizes = useMemo(() => sizesOfDevice(snapshot), [snapshot]);
   const problemOf = (field: SetupField): string | null =>
-    problem?.where === field && (isTried || setup[field] !== '') ? problem.message : null;
+    problem?.where === field && (isTried || setup[field] !== '') ? inLanguage(problem.message, problem.code) : null;
   const set = (field: SetupField) => (event: { readonly target: { readonly value: string } }) =>
     onChange({ ...setup, [field]: event.target.value });
   const field = (name: SetupField, label: string, more: { hint?: string; inputMode?: 'decimal' } = {}) => (
@@ -121,7 +122,7 @@ export function SetupForm({ setup, device, problem, isLocked, onChange, onBegin 
       <CorrectionFields setup={setup} field={field} select={select} />
       {isTried && problem !== null ? (
         <p role="alert" className={styles.problem}>
-          {text.whyNot} {problem.message}
+          {text.whyNot} {inLanguage(problem.message, problem.code)}
         </p>
       ) : null}
       {isLocked ? null : (

@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import type { PairLine } from '../../../contract/equipment.ts';
 import { StandingMark } from '../../controls/standing-mark.tsx';
 import { words } from '../../words/desk-words.ts';
+import { inLanguage } from '../../words/sentence.ts';
 import styles from './due-line.module.css';
 
 export function DueLine({ pair }: { readonly pair: PairLine }) {
@@ -27,7 +28,7 @@ export function DueLine({ pair }: { readonly pair: PairLine }) {
       </p>
       <div className={styles.why}>
         <StandingMark standing={standing} />
-        <p>{because}</p>
+        <p>{inLanguage(because)}</p>
         {waiting === 0 ? null : <p className={styles.waiting}>{whatsDue.waiting(waiting)}</p>}
       </div>
     </li>

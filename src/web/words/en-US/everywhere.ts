@@ -3,7 +3,8 @@
 import { app } from './app.ts';
 import { dial } from './dial.ts';
 import { problems } from './problems.ts';
+import { sentences } from './sentences.ts';
 import { setTheGauge } from './set-the-gauge.ts';
 import { signIn } from './sign-in.ts';
 
-export const everywhere = { app, dial, problems, setTheGauge, signIn };
+export const everywhere = { app, dial, problems, sentences, setTheGauge, signIn };

@@ -71,7 +71,7 @@ export const app: Catalogue<typeof english> = {
     crew: 'Cuadrilla',
     technician: 'Técnico',
     quality: 'Calidad',
-    auditor: 'Auditor externo',
+    auditor: 'Auditor',
     administrator: 'Administrador',
   },
 };

@@ -35,7 +35,7 @@ export const equipment: Catalogue<typeof english> = {
   graduation: 'División',
   display: 'Indicación',
   dial: 'Carátula',
-  digital: 'Digital (pantalla)',
+  digital: 'Digital',
   readablePart: 'Parte de una división que se puede distinguir',
   readablePartHint: 'De una carátula; si se deja abierto se toma del diámetro de la carátula, si no, la mitad',
   readablePartOpen: 'Sin registrar',

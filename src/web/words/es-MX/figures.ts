@@ -138,7 +138,7 @@ export const figures: Catalogue<typeof english> = {
   sourceName: (source) => sources[source],
   type: 'Tipo',
   value: 'Valor',
-  divisor: 'Divisor (d)',
+  divisor: 'Divisor',
   distribution: 'Distribución',
   distributionName: (distribution) => distributions[distribution],
   sensitivity: 'Sensibilidad',

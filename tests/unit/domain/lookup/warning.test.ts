@@ -11,7 +11,7 @@ import {
   type WarningCode,
   type WarningWeight,
   warn,
-  warningMeanings,
+  warningWeights,
 } from '../../../../src/domain/lookup/warning.ts';
 import { sixMonthsFirstUse } from '../../../../src/domain/rules/six-months-first-use.ts';
 import { force } from '../../../../src/domain/units/force.ts';
@@ -149,7 +149,7 @@ const cases: Readonly<Record<WarningCode, readonly [WarningWeight, LookupResult[
 };
 
 describe('the warnings of a look-up', () => {
-  it.each(Object.keys(warningMeanings) as WarningCode[])('reach a person with the right weight: %s', (code) => {
+  it.each(Object.keys(warningWeights) as WarningCode[])('reach a person with the right weight: %s', (code) => {
     const [weight, outcome, lookUp] = cases[code];
     const result = lookUp();
     const found = result.warnings.filter((warning) => warning.code === code);
