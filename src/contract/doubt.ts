@@ -23,6 +23,9 @@ export const doubtAnswer = z.object({
   pair: z.string(),
   loadCell: z.string(),
   isInForce: z.boolean().describe('Look-ups of the pair rest on it today'),
+  beds: z
+    .array(z.object({ number: z.string(), bed: z.string(), on: z.string(), pulls: z.number().int() }))
+    .describe('Stressing records of that work, the latest day first'),
 });
 export type DoubtAnswer = z.infer<typeof doubtAnswer>;
 

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { entryLine } from '../../src/contract/calibration.ts';
+import { doubtListAnswer } from '../../src/contract/doubt.ts';
 import { lookupAnswer } from '../../src/contract/lookup.ts';
 import { problemAnswer } from '../../src/contract/problem.ts';
 import type { StressingBody } from '../../src/contract/stressing.ts';
@@ -292,5 +293,34 @@ describe('one record', () => {
     const lines = answer.body.trim().split('\n');
     expect(lines.filter((line) => /^\d/.test(line))).toHaveLength(3);
     expect(lines).toContain('# bed: Bed 3');
+  });
+});
+
+describe('a bed pulled by a calibration that comes into doubt', () => {
+  const doubts = async () => doubtListAnswer.parse(await get('/api/doubts')).doubts;
+  const withdraw = (facts: object = {}) =>
+    app.inject({
+      method: 'POST',
+      url: '/api/load-cells/LC-1/certificates/K-1/withdrawal',
+      headers: as.quinn ?? {},
+      payload: { reason: 'Called back by the laboratory', ...facts },
+    });
+
+  it('is named by the doubt, with how many pulls it had', async () => {
+    const sent = await bed();
+    await post(sent);
+    expect((await withdraw()).statusCode).toBeLessThan(300);
+    expect(await doubts()).toMatchObject([
+      {
+        calibration: 'C-0001',
+        beds: [{ number: 'S-0001', bed: sent.bed, on: '2026-06-01', pulls: sent.pulls.length }],
+      },
+    ]);
+  });
+
+  it('is not where the calibration it is by is not in doubt', async () => {
+    await post(await bed());
+    await withdraw({ lastGood: '2026-05-31' });
+    expect(await doubts()).toEqual([]);
   });
 });

@@ -44,6 +44,7 @@ export function DoubtItem({ item, isReadOnly = false }: { readonly item: DoubtAn
         {`, ${isInForce ? doubt.inForce : doubt.notInForce}. `}
         {until === null ? doubt.workFrom(from) : doubt.workBetween(from, until)}
       </p>
+      <Beds beds={item.beds} />
       {cleared === null ? null : (
         <p>
           <strong>
@@ -53,6 +54,28 @@ export function DoubtItem({ item, isReadOnly = false }: { readonly item: DoubtAn
       )}
       {isOpen && !isReadOnly ? <Clearing item={item} /> : null}
     </li>
+  );
+}
+
+/** More are counted, not listed. */
+const mostBedsShown = 12;
+
+function Beds({ beds }: Pick<DoubtAnswer, 'beds'>) {
+  const { doubt } = words;
+  if (beds.length === 0) return <p>{doubt.noBeds}</p>;
+  const pulls = beds.reduce((sum, bed) => sum + bed.pulls, 0);
+  return (
+    <div>
+      <p>{doubt.bedsRest(beds.length, pulls)}</p>
+      <ul className={styles.beds}>
+        {beds.slice(0, mostBedsShown).map(({ number, bed, on }) => (
+          <li key={number}>
+            <Link href={`/stressing/${encodeURIComponent(number)}`}>{number}</Link> {bed}, {on}
+          </li>
+        ))}
+      </ul>
+      {beds.length > mostBedsShown ? <p>{doubt.moreBeds(beds.length - mostBedsShown)}</p> : null}
+    </div>
   );
 }
 

@@ -51,6 +51,10 @@ export const doubt = {
   notInForce: 'not in force any more',
   workFrom: (from: string) => `Work since ${from} rests on it.`,
   workBetween: (from: string, until: string) => `Work from ${from} to ${until} rests on it.`,
+  noBeds: 'No bed that rests on it is recorded.',
+  bedsRest: (beds: number, pulls: number) =>
+    `${beds === 1 ? '1 recorded bed' : `${beds} recorded beds`} with ${pulls === 1 ? '1 pull' : `${pulls} pulls`}:`,
+  moreBeds: (count: number) => (count === 1 ? 'and 1 more.' : `and ${count} more.`),
   clear: 'Clear the doubt',
   clearWhat:
     'Say what was checked and why the calibration still holds. Readings rest on it again at once; the doubt stays on record with your name.',

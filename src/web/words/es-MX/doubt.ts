@@ -23,6 +23,10 @@ export const doubt: Catalogue<typeof english> = {
   notInForce: 'ya no vigente',
   workFrom: (from) => `El trabajo desde ${from} se apoya en ella.`,
   workBetween: (from, until) => `El trabajo de ${from} a ${until} se apoya en ella.`,
+  noBeds: 'No hay registrada ninguna mesa que se apoye en ella.',
+  bedsRest: (beds, pulls) =>
+    `${beds === 1 ? '1 mesa registrada' : `${beds} mesas registradas`} con ${pulls === 1 ? '1 jalón' : `${pulls} jalones`}:`,
+  moreBeds: (count) => (count === 1 ? 'y 1 más.' : `y ${count} más.`),
   clear: 'Aclarar la duda',
   clearWhat:
     'Diga qué se revisó y por qué la calibración sigue valiendo. Las lecturas vuelven a apoyarse en ella de inmediato; la duda queda registrada con su nombre.',
