@@ -61,6 +61,11 @@ const calibrationInForce = z.object({
   calibratedOn: z.string(),
   loadCell: z.string(),
   changePercent: z.number().nullable(),
+  beds: z
+    .object({ charts: z.number().int(), because: z.string() })
+    .nullable()
+    // What a device kept before beds were watched is still good.
+    .default(null),
   notAsApproved: z.string().nullable(),
   correctedParts: z.array(z.string()).readonly(),
   doubts: z.array(z.object({ cause: z.enum(doubtCauses), because: z.string() })).readonly(),

@@ -24,6 +24,7 @@ import { type Outcome, succeed } from '../domain/problem.ts';
 import type { RuleProfile } from '../domain/rules/rule-profile.ts';
 import { canonicalText } from '../ledger/canonical-bytes.ts';
 import { type CalibrationRecord, type PairRecord, standingCertificate, standingPart } from '../ledger/plant-state.ts';
+import { bedsInService, signalOfBeds } from './beds-in-service.ts';
 import { doubtsAbout, openDoubts } from './doubts-of.ts';
 import { judgeCurve, partsOf } from './judge-calibration.ts';
 import { plantStrands } from './list-strands.ts';
@@ -89,6 +90,7 @@ export function pairFacts(plant: Plant, record: PairRecord, on: PlantDay): PairF
             calibratedOn: current.calibratedOn,
             loadCell: current.loadCell,
             changePercent: latestChange(plant, approved)?.changePercent ?? null,
+            beds: signalOfBeds(bedsInService(plant, pair.tag, { calibratedOn: current.calibratedOn, on })),
             notAsApproved: notAsApproved(plant, current),
             correctedParts: correctedParts(plant, record, current),
             doubts: openDoubts(plant, record, current, on).map(({ cause, because }) => ({ cause, because })),

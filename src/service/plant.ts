@@ -74,7 +74,7 @@ const utf8 = new TextEncoder();
  * How much is kept of one state: the basis of every pair of a large plant, for a few days asked about, and the look-ups
  * that pages ask again and again; of what devices take along the last one. A full shelf is emptied. House rule.
  */
-const shelves = { bases: 50_000, 'look-ups': 5_000, doubts: 8, snapshots: 1, strands: 2 } as const;
+const shelves = { bases: 50_000, 'look-ups': 5_000, doubts: 8, snapshots: 1, strands: 2, stressings: 1 } as const;
 type Shelf = keyof typeof shelves;
 
 /** Replays the ledger behind the ports, each entry checked against its hash. Problem: `ledger-broken`. */
@@ -88,6 +88,7 @@ export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
     doubts: new Map<string, unknown>(),
     snapshots: new Map<string, unknown>(),
     strands: new Map<string, unknown>(),
+    stressings: new Map<string, unknown>(),
   };
 
   async function refresh(): Promise<Outcome<void>> {
@@ -145,6 +146,7 @@ export async function openPlant(ports: PlantPorts): Promise<Outcome<Plant>> {
       kept.doubts.clear();
       kept.snapshots.clear();
       kept.strands.clear();
+      kept.stressings.clear();
     }
     if (kept[shelf].size >= shelves[shelf]) kept[shelf].clear();
     return computeOnce(kept[shelf], key, compute);

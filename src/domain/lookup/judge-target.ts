@@ -91,7 +91,7 @@ function warningsOfPair(basis: LookupBasis): readonly Warning[] {
   }
   if (standing.isDrifting) {
     const evidence = standing.standing === 'drifting' ? ` ${standing.because}` : '';
-    warnings.push(warn('drifting', `The last two calibrations disagree.${evidence}`));
+    warnings.push(warn('drifting', standing.driftBecause ?? `The last two calibrations disagree.${evidence}`));
   }
   if (standing.isDueSoon)
     warnings.push(warn('due-soon', `The calibration ends on ${standing.dueDate ?? 'an unknown day'}.`));

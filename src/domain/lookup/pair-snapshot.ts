@@ -34,6 +34,8 @@ export interface CalibrationInForce {
   readonly loadCell: string;
   /** Signed largest change of force against the calibration before, in %; null where there is none to compare. */
   readonly changePercent: number | null;
+  /** What the charts of its beds signal, and on how many of the two; null where none does. */
+  readonly beds: { readonly charts: number; readonly because: string } | null;
   /** Why the curve is another than the approved one; null where it is that one. */
   readonly notAsApproved: string | null;
   /** Parts and certificate that were corrected after it was approved, each in a sentence. */
@@ -109,7 +111,13 @@ export function basisOn(
     parted: isPartedOn(pair, on),
     onHold: snapshot.hold !== null,
     acceptance: worksBy?.acceptance ?? [],
-    besides: [...warningsOfClock(newestOn, today), ...warningsAgainst(snapshot, on), ...ofAnotherDay, ...firstUse],
+    besides: [
+      ...warningsOfClock(newestOn, today),
+      ...warningsAgainst(snapshot, on),
+      ...warningsOfBeds(snapshot, rules),
+      ...ofAnotherDay,
+      ...firstUse,
+    ],
     step: readableStep(snapshot.gauge),
     rules,
     ownStrands,
@@ -125,12 +133,21 @@ export function standingOn(facts: PairFacts, on: PlantDay, rules: RuleProfile): 
       hold: facts.hold,
       calibratedOn: facts.inForce?.calibratedOn ?? null,
       changePercent: facts.inForce?.changePercent ?? null,
+      bedsBecause: bedsDrift(facts.inForce, rules) ? (facts.inForce?.beds?.because ?? null) : null,
       voidBecause: speaking.find(({ weight }) => weight === 'refuse')?.message ?? null,
       doubts: speaking.filter(({ weight }) => weight === 'stop').map(({ message }) => message),
     },
     on,
     rules,
   );
+}
+
+/** How many of the two charts must signal where the rules, set before there were any, do not say. House rule: both. */
+const chartsToSignal = 2;
+
+/** Whether enough charts of the beds signal for the pair to count as drifting. */
+function bedsDrift(inForce: PairFacts['inForce'], rules: RuleProfile): boolean {
+  return (inForce?.beds?.charts ?? 0) >= (rules.chartsToSignal?.value ?? chartsToSignal);
 }
 
 /** Answers whether jack and gauge were parted on a day or before it. */
@@ -157,6 +174,12 @@ function warningsAgainst({ inForce, events }: PairFacts, on: PlantDay): readonly
     ),
     ...correctedParts.map((message) => warn('part-corrected', message)),
   ];
+}
+
+/** One chart alone is a caution by name; it is no drift before the rules say so. */
+function warningsOfBeds({ inForce }: PairFacts, rules: RuleProfile): readonly Warning[] {
+  const beds = inForce?.beds ?? null;
+  return beds === null || bedsDrift(inForce, rules) ? [] : [warn('beds-signal', beds.because)];
 }
 
 const codeOfEffect = {

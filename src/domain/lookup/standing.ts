@@ -19,6 +19,8 @@ export interface StandingJudgement {
   readonly isOverdue: boolean;
   readonly isDueSoon: boolean;
   readonly isDrifting: boolean;
+  /** Why it drifts, where that is not the change between two calibrations. */
+  readonly driftBecause?: string | undefined;
 }
 
 export interface StandingEvidence {
@@ -27,6 +29,8 @@ export interface StandingEvidence {
   readonly calibratedOn: PlantDay | null;
   /** Signed largest change of force against the calibration before, in %; null where there is none to compare. */
   readonly changePercent: number | null;
+  /** What the charts of its beds signal, where that counts as drift by the rules; null where it does not. */
+  readonly bedsBecause: string | null;
   /** Why the curve in force is void, in one sentence: something happened, or it is not the one that was approved. */
   readonly voidBecause: string | null;
   /** What speaks against the calibration in force and nobody cleared or settled, gravest first. */
@@ -37,11 +41,12 @@ const days = (count: number): string => (count === 1 ? '1 day' : `${count} days`
 
 /**
  * Answers how a pair stands on a day. The gravest word wins: parted, never calibrated or void, on hold, in doubt,
- * overdue, drifting, due soon, ready. Drifting: the last two calibrations differ by more than the profile's `driftPercent`.
+ * overdue, drifting, due soon, ready. Drifting: the last two calibrations differ by more than the profile's `driftPercent`,
+ * or as many charts of the beds signal as it asks.
  * Source: due day as in dates/due-date.ts; the order of the words is a house rule.
  */
 export function judgeStanding(evidence: StandingEvidence, today: PlantDay, rules: RuleProfile): StandingJudgement {
-  const { pair, hold, calibratedOn, changePercent, voidBecause, doubts } = evidence;
+  const { pair, hold, calibratedOn, changePercent, bedsBecause, voidBecause, doubts } = evidence;
   const nothing = { dueDate: null, daysLeft: null, isOverdue: false, isDueSoon: false, isDrifting: false };
   if (pair.parted !== undefined && pair.parted.on <= today) {
     const because = `Parted on ${pair.parted.on}: ${pair.parted.reason}`;
@@ -52,13 +57,15 @@ export function judgeStanding(evidence: StandingEvidence, today: PlantDay, rules
   const daysLeft = due === null ? null : daysBetween(today, due);
   const overdue = due !== null && isOverdue(due, today);
   const dueSoon = due !== null && isDueSoon(due, today, rules.dueSoonDays.value);
-  const drifting = changePercent !== null && Math.abs(changePercent) > rules.driftPercent.value;
+  const changed = changePercent !== null && Math.abs(changePercent) > rules.driftPercent.value;
+  const drifting = changed || bedsBecause !== null;
   const facts = {
     dueDate: due,
     daysLeft,
     isOverdue: overdue,
     isDueSoon: dueSoon,
     isDrifting: drifting,
+    ...(bedsBecause === null || changed ? {} : { driftBecause: bedsBecause }),
   };
   const judge = (standing: Standing, because: string): StandingJudgement => ({
     standing,
@@ -73,7 +80,8 @@ export function judgeStanding(evidence: StandingEvidence, today: PlantDay, rules
   const [doubt] = doubts;
   if (doubt !== undefined) return judge('in-doubt', doubt);
   if (overdue) return judge('overdue', `Calibration was valid until ${due}, ${days(-daysLeft)} ago.`);
-  if (drifting && changePercent !== null) {
+  if (bedsBecause !== null && !changed) return judge('drifting', bedsBecause);
+  if (changed && changePercent !== null) {
     const direction = changePercent > 0 ? 'more' : 'less';
     const change = Math.abs(changePercent).toFixed(1);
     return judge('drifting', `The same reading gives ${change} % ${direction} force than at the calibration before.`);

@@ -27,6 +27,7 @@ export const warningWeights = {
   'event-reported': 'caution',
   'part-corrected': 'caution',
   drifting: 'caution',
+  'beds-signal': 'caution',
   'outside-dial-window': 'caution',
   'graduation-too-coarse': 'caution',
   'first-use-late': 'caution',

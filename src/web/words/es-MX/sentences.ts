@@ -20,6 +20,13 @@ export const sentences: SentenceTemplates = {
     ],
     ['Calibration ends on {due}, in {days:s}.', 'La calibración termina el {due}, en {days:s}.'],
     ['Calibration valid until {due}.', 'Calibración vigente hasta {due}.'],
+    [
+      'Since {day} the gauge shows {direction:s} force against the elongation than after the calibration ({figures:s}).',
+      'Desde {day} el manómetro muestra {direction:s} fuerza contra el alargamiento que después de la calibración ({figures:s}).',
+    ],
+    ['{first:s}; {second:s}', '{first:s}; {second:s}'],
+    ['EWMA {value}, limit {limit}', 'EWMA {value}, límite {limit}'],
+    ['CUSUM {value}, limit {limit}', 'CUSUM {value}, límite {limit}'],
     ['1 day', '1 día'],
     ['{count} days', '{count} días'],
     ['more', 'más'],

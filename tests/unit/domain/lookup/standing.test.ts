@@ -9,12 +9,34 @@ const hold = { reason: 'dropped on bed 3' };
 const calibratedOn = '2026-03-02';
 const judge = (evidence: Partial<StandingEvidence>, today: string) =>
   judgeStanding(
-    { pair, hold: null, calibratedOn, changePercent: null, voidBecause: null, doubts: [], ...evidence },
+    {
+      pair,
+      hold: null,
+      calibratedOn,
+      changePercent: null,
+      bedsBecause: null,
+      voidBecause: null,
+      doubts: [],
+      ...evidence,
+    },
     today,
     rules,
   );
 
 describe('how a pair stands', () => {
+  it('drifts by its beds, in their sentence, unless two calibrations say so already', () => {
+    const bedsBecause = 'Since 2026-05-01 the gauge shows more force (EWMA 1.02, limit 1.01).';
+    expect(judge({ bedsBecause }, '2026-06-01')).toMatchObject({
+      standing: 'drifting',
+      because: bedsBecause,
+      driftBecause: bedsBecause,
+    });
+    const both = judge({ bedsBecause, changePercent: 2.4 }, '2026-06-01');
+    expect(both.because).toContain('2.4 % more force');
+    expect(both.driftBecause).toBeUndefined();
+    expect(judge({ bedsBecause }, '2027-03-03').standing).toBe('overdue');
+  });
+
   it('is ready, due soon and overdue as the days go by', () => {
     expect(judge({}, '2026-03-02')).toMatchObject({ standing: 'ready', dueDate: '2027-03-02', daysLeft: 365 });
     expect(judge({}, '2026-12-31')).toMatchObject({ standing: 'ready', daysLeft: 61, isDueSoon: false });

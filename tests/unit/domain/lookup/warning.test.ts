@@ -113,6 +113,7 @@ const cases: Readonly<Record<WarningCode, readonly [WarningWeight, LookupResult[
   'ceiling-not-checked': ['note', 'given', () => ask({}, targetOf(31))],
   'of-another-day': ['caution', 'given', () => ask({ besides: [warn('of-another-day', 'As of another day.')] })],
   drifting: ['caution', 'given', () => ask({ standing: { ...ready, standing: 'drifting', isDrifting: true } })],
+  'beds-signal': ['caution', 'given', () => ask({ besides: [warn('beds-signal', 'Since 2026-05-01 more force.')] })],
   'outside-dial-window': [
     'caution',
     'given',
