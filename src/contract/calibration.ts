@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import { verdicts } from '../domain/calibration/acceptance-result.ts';
+import { checkAnswer } from './check.ts';
 import { actAnswer, doubtAnswer } from './doubt.ts';
 import { certificateAnswer, gaugeAnswer, jackAnswer, loadCellAnswer, pairLine } from './equipment.ts';
 import { pairEventAnswer } from './event.ts';
@@ -120,6 +121,7 @@ export const pairPageAnswer = z.object({
   chain: chainAnswer.nullable().describe('What stands behind the calibration in force'),
   doubts: z.array(doubtAnswer).describe('About all of its calibrations, those cleared too'),
   events: z.array(pairEventAnswer).describe('Newest first'),
+  checks: z.array(checkAnswer).readonly().describe('Interim checks, newest first'),
   calibrations: z.array(calibrationAnswer).describe('Newest calibration day first'),
   entries: z.array(entryLine).describe('Newest first'),
 });

@@ -66,6 +66,7 @@ const calibrationInForce = z.object({
     .nullable()
     // What a device kept before beds were watched is still good.
     .default(null),
+  checkOutside: z.string().nullable().default(null),
   notAsApproved: z.string().nullable(),
   correctedParts: z.array(z.string()).readonly(),
   doubts: z.array(z.object({ cause: z.enum(doubtCauses), because: z.string() })).readonly(),

@@ -3,6 +3,7 @@
 
 import type { RunSheet } from '../domain/calibration/run-sheet.ts';
 import type { PlantDay } from '../domain/dates/plant-day.ts';
+import type { PairCheck } from '../domain/drift/pair-check.ts';
 import type { Certificate, Equipment } from '../domain/equipment/equipment.ts';
 import type { Pair } from '../domain/equipment/pair.ts';
 import type { PairEvent } from '../domain/equipment/pair-event.ts';
@@ -149,6 +150,8 @@ export interface EntryBodies {
     readonly readingToSet: Quantity<PressureUnit>;
     readonly stops: readonly string[];
   };
+  /** subject: tag of the pair. `calibration` is the number of the one in force on the day. */
+  readonly 'check-recorded/1': { readonly check: PairCheck; readonly calibration: string };
   /**
    * subject: number of the record. What the bed was pulled by and the pulls as they were read, with the window of that day;
    * whether gauge and elongation agree is computed from them.
@@ -238,6 +241,7 @@ export const entryKinds = [
   'hold-lifted/1',
   'reading-released/1',
   'stressing-recorded/1',
+  'check-recorded/1',
   'clock-set-right/1',
   'backup-made/1',
   'restored/1',

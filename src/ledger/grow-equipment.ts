@@ -101,6 +101,16 @@ export function setHold(plant: GrowingPlant, entry: LedgerEntry, hold: Hold | nu
   plant.pairs.set(entry.subject, { ...record, hold });
 }
 
+export function recordCheck(plant: GrowingPlant, entry: LedgerEntry<'check-recorded/1'>): void {
+  const { calibrations } = known(plant.pairs, entry.subject, entry, 'pair');
+  const { check, calibration } = entry.body;
+  if (!calibrations.includes(calibration)) {
+    throw refusal(entry, `holds a check against "${calibration}", which is no calibration of "${entry.subject}"`);
+  }
+  const recorded = { ...check, calibration, seq: entry.seq, by: entry.actor, at: entry.at };
+  plant.checks.set(entry.subject, [...(plant.checks.get(entry.subject) ?? []), recorded]);
+}
+
 export function reportEvent(plant: GrowingPlant, entry: LedgerEntry<'event-reported/1'>): void {
   const { events } = known(plant.pairs, entry.subject, entry, 'pair');
   const { event } = entry.body;

@@ -16,6 +16,7 @@ import {
   fileStandard,
   formPair,
   partPair,
+  recordCheck,
   registerEquipment,
   reportEvent,
   retireEquipment,
@@ -146,6 +147,9 @@ function takeIn(plant: GrowingPlant, entry: AnyLedgerEntry): void {
       return;
     case 'stressing-recorded/1':
       recordStressing(plant, entry);
+      return;
+    case 'check-recorded/1':
+      recordCheck(plant, entry);
       return;
     case 'clock-set-right/1':
       plant.newestAt = entry.at;

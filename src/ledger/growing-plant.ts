@@ -12,6 +12,7 @@ import type {
   CalibrationRecord,
   Device,
   Hold,
+  PairCheckRecord,
   PairEventRecord,
   Person,
   PlantState,
@@ -38,6 +39,7 @@ export interface GrowingPlant {
   readonly equipment: Map<string, Equipment>;
   readonly retired: Map<string, Act & { readonly on: string }>;
   readonly laboratories: Map<string, Laboratory>;
+  readonly checks: Map<string, readonly PairCheckRecord[]>;
   readonly strands: Map<string, FiledStrand>;
   readonly reels: Map<string, Reel>;
   readonly standards: Map<string, StandardCertificate>;

@@ -3,6 +3,7 @@
 
 import type { RunSheet } from '../domain/calibration/run-sheet.ts';
 import type { PlantDay } from '../domain/dates/plant-day.ts';
+import type { PairCheck } from '../domain/drift/pair-check.ts';
 import type { Certificate, Equipment } from '../domain/equipment/equipment.ts';
 import type { EventEffect } from '../domain/equipment/event-effect.ts';
 import type { Pair } from '../domain/equipment/pair.ts';
@@ -107,6 +108,15 @@ export interface Hold {
   readonly placedAt: string;
 }
 
+/** An interim check with the entry that holds it. */
+export interface PairCheckRecord extends PairCheck {
+  readonly seq: number;
+  readonly by: string;
+  readonly at: string;
+  /** Number of the calibration in force on its day. */
+  readonly calibration: string;
+}
+
 export interface PairRecord {
   readonly pair: Pair;
   /** Numbers of its calibrations in the order they were entered. */
@@ -144,6 +154,8 @@ export interface PlantState {
   /** Parts taken out of use, by tag, with the day. */
   readonly retired: ReadonlyMap<string, Act & { readonly on: PlantDay }>;
   readonly laboratories: ReadonlyMap<string, Laboratory>;
+  /** Interim checks by the tag of their pair, in the order they were entered. */
+  readonly checks: ReadonlyMap<string, readonly PairCheckRecord[]>;
   /** Sizes of strand of the plant's own, and its reels. */
   readonly strands: ReadonlyMap<string, FiledStrand>;
   readonly reels: ReadonlyMap<string, Reel>;

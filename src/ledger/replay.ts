@@ -68,6 +68,7 @@ function startOf(from: PlantState | undefined): GrowingPlant {
     equipment: new Map(from?.equipment),
     retired: new Map(from?.retired),
     laboratories: new Map(from?.laboratories),
+    checks: new Map(from?.checks),
     strands: new Map(from?.strands),
     reels: new Map(from?.reels),
     standards: new Map(from?.standards),

@@ -83,6 +83,8 @@ function summaryOf(entry: AnyLedgerEntry): string {
       return `Certificate ${entry.body.number} of load cell ${subject} withdrawn${entry.body.lastGood === undefined ? '' : `, good until ${entry.body.lastGood}`}: ${entry.body.reason}`;
     case 'laboratory-filed/1':
       return `Laboratory ${subject} filed.`;
+    case 'check-recorded/1':
+      return `Pair ${subject} checked on ${entry.body.check.on} against load cell ${entry.body.check.loadCell}, by ${entry.body.calibration}.`;
     case 'strand-filed/1':
       return `Strand ${subject} filed, by ${entry.body.strand.certificate}.`;
     case 'reel-filed/1':

@@ -29,6 +29,7 @@ import { doubtsAbout, openDoubts } from './doubts-of.ts';
 import { judgeCurve, partsOf } from './judge-calibration.ts';
 import { plantStrands } from './list-strands.ts';
 import type { Plant } from './plant.ts';
+import { checkedSince } from './record-check.ts';
 
 export interface CalibrationChange {
   readonly fromCalibration: string;
@@ -90,11 +91,25 @@ export function pairFacts(plant: Plant, record: PairRecord, on: PlantDay): PairF
             calibratedOn: current.calibratedOn,
             loadCell: current.loadCell,
             changePercent: latestChange(plant, approved)?.changePercent ?? null,
-            beds: signalOfBeds(bedsInService(plant, pair.tag, { calibratedOn: current.calibratedOn, on })),
+            ...inUse(plant, record, { calibratedOn: current.calibratedOn, on }),
             notAsApproved: notAsApproved(plant, current),
             correctedParts: correctedParts(plant, record, current),
             doubts: openDoubts(plant, record, current, on).map(({ cause, because }) => ({ cause, because })),
           },
+  };
+}
+
+/** What checks and beds say since a calibration; a check that passed starts the watch of the beds anew. */
+function inUse(
+  plant: Plant,
+  record: PairRecord,
+  { calibratedOn, on }: { readonly calibratedOn: PlantDay; readonly on: PlantDay },
+): Pick<NonNullable<PairFacts['inForce']>, 'beds' | 'checkOutside'> {
+  const { passedOn, outside } = checkedSince(plant, record, { calibratedOn, on });
+  const from = passedOn === null || passedOn < calibratedOn ? calibratedOn : passedOn;
+  return {
+    beds: signalOfBeds(bedsInService(plant, record.pair.tag, { calibratedOn: from, on })),
+    checkOutside: outside,
   };
 }
 

@@ -9,6 +9,7 @@ import { concernsPair, entryLineOf, readEntries } from './list-entries.ts';
 import { pairLine } from './list-pairs.ts';
 import { approvedCalibrations, latestChange } from './pair-basis.ts';
 import type { Plant } from './plant.ts';
+import { listChecks } from './record-check.ts';
 import { listEvents } from './report-event.ts';
 import { showCalibration } from './show-calibration.ts';
 import { showChain } from './show-chain.ts';
@@ -52,6 +53,7 @@ export async function showPair(plant: Plant, tag: string): Promise<Outcome<PairP
     chain: current === undefined ? null : showChain(plant, current),
     doubts: listDoubts(plant, on).doubts.filter((doubt) => doubt.pair === pair.tag),
     events: [...listEvents(plant, record, on)],
+    checks: listChecks(plant, record, on),
     calibrations: calibrations
       .reverse()
       .sort((a, b) => (a.calibratedOn < b.calibratedOn ? 1 : a.calibratedOn > b.calibratedOn ? -1 : 0)),

@@ -62,7 +62,7 @@ export function lookupBasis(): LookupBasis {
         hold: null,
         calibratedOn: '2026-02-01',
         changePercent: null,
-        bedsBecause: null,
+        inUseBecause: null,
         voidBecause: null,
         doubts: [],
       },

@@ -159,6 +159,20 @@ function withoutActions({ state, clock }: Plant): readonly NewEntry[] {
     { ...by, actor: 'quinn', kind: 'calibration-approved/1', subject: number, body: { reviewed: 'a'.repeat(64) } },
     { ...stressingRecorded(0, 'S-9999', first + 17, { pair: 'P-9' }), ...by },
     { ...by, kind: 'doubt-cleared/1', subject: number, body: { doubt: 'certificate LC-9 K-10', reason } },
+    {
+      ...by,
+      kind: 'check-recorded/1',
+      subject: 'P-1',
+      body: {
+        check: {
+          on: '2026-05-20',
+          loadCell: 'LC-1',
+          levels: [[{ force: { value: 31, unit: 'kip' }, reading: { value: 4500, unit: 'psi' } }]],
+          note: 'before the large beds',
+        },
+        calibration: 'C-0001',
+      },
+    },
     { ...by, kind: 'calibration-withdrawn/1', subject: number, body: { reason } },
     {
       ...by,

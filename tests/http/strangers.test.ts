@@ -109,6 +109,11 @@ const table: Readonly<Record<string, Route>> = {
     url: '/api/pairs/P-1/events',
     body: { what: 'dropped', note: 'fell from the bench' },
   },
+  'POST /api/pairs/{tag}/checks': {
+    for: enterers,
+    url: '/api/pairs/P-1/checks',
+    body: { loadCell: 'LC-1', levels: [[{ force: '31 kip', reading: '4500 psi' }]] },
+  },
   'POST /api/pairs/{tag}/hold': { for: writers, url: '/api/pairs/P-1/hold', body: { reason } },
   'POST /api/pairs/{tag}/hold-lifting': { for: quality, url: '/api/pairs/P-1/hold-lifting', body: { reason } },
   'POST /api/pairs/{tag}/events/{seq}/settlement': {

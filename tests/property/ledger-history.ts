@@ -42,6 +42,7 @@ interface Things {
   readonly approved: string[];
   /** The entries that approved a calibration, each with its pair. */
   readonly approvals: { readonly seq: number; readonly pair: string }[];
+  readonly runs: { readonly number: string; readonly pair: string }[];
   readonly submitted: { readonly number: string; readonly pair: string; readonly enteredBy: string }[];
   /** Number of the entry that comes next. */
   seq: number;
@@ -170,6 +171,7 @@ const recordRun: EntryOf = ({ at, text, which, numbers }, things) => {
   const points = numbers.map((force) => ({ direction: 'up', force, reading: force / 3 }) as const);
   const sheet: RunSheet = { units: { force: 'kip', reading: 'psi' }, cycles: [{ points }], note: text };
   things.submitted.push({ number, pair, enteredBy: text });
+  things.runs.push({ number, pair });
   const body = { pair, calibratedOn: '2026-01-05', loadCell: text, sheet, degree: 'auto' } as const;
   return { at, actor: text, kind: 'run-recorded/1', subject: number, body };
 };
@@ -199,6 +201,16 @@ const withdrawCalibration: EntryOf = ({ at, text }, { approved }) => {
   return subject === undefined
     ? undefined
     : { at, actor: text, kind: 'calibration-withdrawn/1', subject, body: { reason: text } };
+};
+
+const recordCheck: EntryOf = ({ at, text, which, numbers }, { runs }) => {
+  const run = pick(runs, which);
+  if (run === undefined) return undefined;
+  const levels = numbers.map((force) => [
+    { force: { value: force, unit: 'kip' }, reading: { value: force * 140, unit: 'psi' } } as const,
+  ]);
+  const check = { on: '2026-02-03', loadCell: text, levels, note: text };
+  return { at, actor: text, kind: 'check-recorded/1', subject: run.pair, body: { check, calibration: run.number } };
 };
 
 const reportEvent: EntryOf = ({ at, text, which }, { pairs, events, seq }) => {
@@ -329,6 +341,7 @@ const choices: readonly EntryOf[] = [
   clearDoubt,
   withdrawCalibration,
   reportEvent,
+  recordCheck,
   settleEvent,
   noteBackup,
   placeHold,
@@ -357,6 +370,7 @@ export function ledgerHistory(maxSteps: number): fc.Arbitrary<readonly NewEntry[
       approved: [],
       approvals: [],
       submitted: [],
+      runs: [],
       seq: 1,
     };
     for (const next of steps) {

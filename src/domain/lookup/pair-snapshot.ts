@@ -36,6 +36,8 @@ export interface CalibrationInForce {
   readonly changePercent: number | null;
   /** What the charts of its beds signal, and on how many of the two; null where none does. */
   readonly beds: { readonly charts: number; readonly because: string } | null;
+  /** What the latest interim check found, where it lies outside its interval; null where it does not. */
+  readonly checkOutside: string | null;
   /** Why the curve is another than the approved one; null where it is that one. */
   readonly notAsApproved: string | null;
   /** Parts and certificate that were corrected after it was approved, each in a sentence. */
@@ -133,7 +135,7 @@ export function standingOn(facts: PairFacts, on: PlantDay, rules: RuleProfile): 
       hold: facts.hold,
       calibratedOn: facts.inForce?.calibratedOn ?? null,
       changePercent: facts.inForce?.changePercent ?? null,
-      bedsBecause: bedsDrift(facts.inForce, rules) ? (facts.inForce?.beds?.because ?? null) : null,
+      inUseBecause: driftInUse(facts.inForce, rules),
       voidBecause: speaking.find(({ weight }) => weight === 'refuse')?.message ?? null,
       doubts: speaking.filter(({ weight }) => weight === 'stop').map(({ message }) => message),
     },
@@ -174,6 +176,12 @@ function warningsAgainst({ inForce, events }: PairFacts, on: PlantDay): readonly
     ),
     ...correctedParts.map((message) => warn('part-corrected', message)),
   ];
+}
+
+/** What speaks for drift while the pair is in use: a check outside, or as many charts of the beds as the rules ask. */
+function driftInUse(inForce: PairFacts['inForce'], rules: RuleProfile): string | null {
+  if (inForce === null) return null;
+  return inForce.checkOutside ?? (bedsDrift(inForce, rules) ? (inForce.beds?.because ?? null) : null);
 }
 
 /** One chart alone is a caution by name; it is no drift before the rules say so. */

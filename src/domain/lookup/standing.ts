@@ -29,8 +29,8 @@ export interface StandingEvidence {
   readonly calibratedOn: PlantDay | null;
   /** Signed largest change of force against the calibration before, in %; null where there is none to compare. */
   readonly changePercent: number | null;
-  /** What the charts of its beds signal, where that counts as drift by the rules; null where it does not. */
-  readonly bedsBecause: string | null;
+  /** What speaks for drift while it is in use: an interim check outside, or the charts of its beds; null where nothing does. */
+  readonly inUseBecause: string | null;
   /** Why the curve in force is void, in one sentence: something happened, or it is not the one that was approved. */
   readonly voidBecause: string | null;
   /** What speaks against the calibration in force and nobody cleared or settled, gravest first. */
@@ -42,11 +42,11 @@ const days = (count: number): string => (count === 1 ? '1 day' : `${count} days`
 /**
  * Answers how a pair stands on a day. The gravest word wins: parted, never calibrated or void, on hold, in doubt,
  * overdue, drifting, due soon, ready. Drifting: the last two calibrations differ by more than the profile's `driftPercent`,
- * or as many charts of the beds signal as it asks.
+ * the latest interim check lies outside its interval, or as many charts of the beds signal as it asks.
  * Source: due day as in dates/due-date.ts; the order of the words is a house rule.
  */
 export function judgeStanding(evidence: StandingEvidence, today: PlantDay, rules: RuleProfile): StandingJudgement {
-  const { pair, hold, calibratedOn, changePercent, bedsBecause, voidBecause, doubts } = evidence;
+  const { pair, hold, calibratedOn, changePercent, inUseBecause, voidBecause, doubts } = evidence;
   const nothing = { dueDate: null, daysLeft: null, isOverdue: false, isDueSoon: false, isDrifting: false };
   if (pair.parted !== undefined && pair.parted.on <= today) {
     const because = `Parted on ${pair.parted.on}: ${pair.parted.reason}`;
@@ -58,14 +58,14 @@ export function judgeStanding(evidence: StandingEvidence, today: PlantDay, rules
   const overdue = due !== null && isOverdue(due, today);
   const dueSoon = due !== null && isDueSoon(due, today, rules.dueSoonDays.value);
   const changed = changePercent !== null && Math.abs(changePercent) > rules.driftPercent.value;
-  const drifting = changed || bedsBecause !== null;
+  const drifting = changed || inUseBecause !== null;
   const facts = {
     dueDate: due,
     daysLeft,
     isOverdue: overdue,
     isDueSoon: dueSoon,
     isDrifting: drifting,
-    ...(bedsBecause === null || changed ? {} : { driftBecause: bedsBecause }),
+    ...(inUseBecause === null || changed ? {} : { driftBecause: inUseBecause }),
   };
   const judge = (standing: Standing, because: string): StandingJudgement => ({
     standing,
@@ -80,7 +80,7 @@ export function judgeStanding(evidence: StandingEvidence, today: PlantDay, rules
   const [doubt] = doubts;
   if (doubt !== undefined) return judge('in-doubt', doubt);
   if (overdue) return judge('overdue', `Calibration was valid until ${due}, ${days(-daysLeft)} ago.`);
-  if (bedsBecause !== null && !changed) return judge('drifting', bedsBecause);
+  if (inUseBecause !== null && !changed) return judge('drifting', inUseBecause);
   if (changed && changePercent !== null) {
     const direction = changePercent > 0 ? 'more' : 'less';
     const change = Math.abs(changePercent).toFixed(1);

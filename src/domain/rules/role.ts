@@ -19,6 +19,7 @@ const table = {
   'retire-equipment': rule('too', 'technician', 'quality'),
   'record-stressing': rule('too', 'crew', 'technician', 'quality'),
   'record-run': rule('too', 'technician', 'quality'),
+  'record-check': rule('too', 'technician', 'quality'),
   'approve-calibration': rule('never', 'quality'),
   'reject-calibration': rule('too', 'quality'),
   'withdraw-certificate': rule('too', 'quality'),

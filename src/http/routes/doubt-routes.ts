@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import { calibrationAnswer } from '../../contract/calibration.ts';
+import { checkBody, checkListAnswer } from '../../contract/check.ts';
 import { doubtClearanceBody, doubtListAnswer } from '../../contract/doubt.ts';
 import { reasonBody } from '../../contract/equipment.ts';
 import { eventBody, eventListAnswer } from '../../contract/event.ts';
@@ -13,6 +14,7 @@ import { clearDoubt } from '../../service/clear-doubt.ts';
 import { listDoubts } from '../../service/list-doubts.ts';
 import type { Plant } from '../../service/plant.ts';
 import { plantAsOf } from '../../service/plant-as-of.ts';
+import { listChecks, recordCheck } from '../../service/record-check.ts';
 import { listEvents, reportEvent, settleEvent } from '../../service/report-event.ts';
 import { showCalibration } from '../../service/show-calibration.ts';
 import type { App } from '../app.ts';
@@ -77,6 +79,26 @@ export function doubtRoutes(app: App, plant: Plant): void {
       const { what, on = plant.today(), note } = request.body;
       const by = { actor: person.value, retry: retryOf(request) };
       return sendOutcome(reply, eventsOf(await reportEvent(plant, request.params.tag, { what, on, note }, by)), 201);
+    },
+  );
+
+  app.post(
+    '/api/pairs/:tag/checks',
+    {
+      schema: {
+        summary: 'Record an interim check of a pair against a load cell',
+        params: tagParams,
+        body: checkBody,
+        response: { 201: checkListAnswer, ...failures },
+      },
+    },
+    async (request, reply) => {
+      const person = await requirePerson(plant, request);
+      if (!person.ok) return sendProblem(reply, person.problem);
+      const by = { actor: person.value, retry: retryOf(request) };
+      const recorded = await recordCheck(plant, request.params.tag, request.body, by);
+      if (!recorded.ok) return sendProblem(reply, recorded.problem);
+      return sendOutcome(reply, succeed({ checks: listChecks(plant, recorded.value, plant.today()) }), 201);
     },
   );
 

@@ -39,6 +39,7 @@ describe('emptyPlant', () => {
       equipment: new Map(),
       retired: new Map(),
       laboratories: new Map(),
+      checks: new Map(),
       strands: new Map(),
       reels: new Map(),
       standards: new Map(),

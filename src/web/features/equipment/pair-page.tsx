@@ -11,6 +11,7 @@ import { WaitingNote } from '../../controls/waiting-note.tsx';
 import { words } from '../../words/desk-words.ts';
 import { inLanguage } from '../../words/sentence.ts';
 import { CalibrationList } from './calibration-list.tsx';
+import { CheckList } from './check-list.tsx';
 import { CurrentCalibration } from './current-calibration.tsx';
 import { DriftPart } from './drift-part.tsx';
 import { EntryList } from './entry-list.tsx';
@@ -69,6 +70,7 @@ function PairShown({ page }: { readonly page: PairPageAnswer }) {
       <TraceabilityPart page={page} />
       <CalibrationList page={page} />
       <EventList page={page} />
+      <CheckList page={page} />
       {parted === null ? <PairActions page={page} /> : null}
       <EntryList entries={page.entries} />
     </div>

@@ -4,6 +4,7 @@ import { account } from './account.ts';
 import { backup } from './backup.ts';
 import { calibrate } from './calibrate.ts';
 import { charts } from './charts.ts';
+import { checks } from './checks.ts';
 import { doubt } from './doubt.ts';
 import { drift } from './drift.ts';
 import { equipment } from './equipment.ts';
@@ -24,6 +25,7 @@ export const atTheDesk = {
   backup,
   calibrate,
   charts,
+  checks,
   doubt,
   drift,
   equipment,

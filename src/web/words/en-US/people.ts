@@ -10,6 +10,7 @@ const actions: Readonly<Record<Action, string>> = {
   'retire-equipment': 'take equipment out of use',
   'record-stressing': 'record the stressing of a bed',
   'record-run': 'enter calibrations',
+  'record-check': 'record interim checks',
   'approve-calibration': 'approve calibrations',
   'reject-calibration': 'reject calibrations',
   'withdraw-certificate': 'withdraw certificates',

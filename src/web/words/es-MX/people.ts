@@ -18,6 +18,7 @@ export const people: Catalogue<typeof english> = {
     'retire-equipment': 'poner equipo fuera de uso',
     'record-stressing': 'registrar el tensado de una mesa',
     'record-run': 'capturar calibraciones',
+    'record-check': 'registrar revisiones intermedias',
     'approve-calibration': 'aprobar calibraciones',
     'reject-calibration': 'rechazar calibraciones',
     'withdraw-certificate': 'retirar certificados',

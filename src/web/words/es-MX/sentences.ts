@@ -27,6 +27,10 @@ export const sentences: SentenceTemplates = {
     ['{first:s}; {second:s}', '{first:s}; {second:s}'],
     ['EWMA {value}, limit {limit}', 'EWMA {value}, límite {limit}'],
     ['CUSUM {value}, limit {limit}', 'CUSUM {value}, límite {limit}'],
+    [
+      'The check of {day} found the curve {percent} % {than:s} than the load cell at {reading}, beyond {limit} %.',
+      'La revisión del {day} halló la curva {percent} % {than:s} que la celda de carga en {reading}, más allá de {limit} %.',
+    ],
     ['1 day', '1 día'],
     ['{count} days', '{count} días'],
     ['more', 'más'],

@@ -14,7 +14,7 @@ const judge = (evidence: Partial<StandingEvidence>, today: string) =>
       hold: null,
       calibratedOn,
       changePercent: null,
-      bedsBecause: null,
+      inUseBecause: null,
       voidBecause: null,
       doubts: [],
       ...evidence,
@@ -25,16 +25,16 @@ const judge = (evidence: Partial<StandingEvidence>, today: string) =>
 
 describe('how a pair stands', () => {
   it('drifts by its beds, in their sentence, unless two calibrations say so already', () => {
-    const bedsBecause = 'Since 2026-05-01 the gauge shows more force (EWMA 1.02, limit 1.01).';
-    expect(judge({ bedsBecause }, '2026-06-01')).toMatchObject({
+    const inUseBecause = 'Since 2026-05-01 the gauge shows more force (EWMA 1.02, limit 1.01).';
+    expect(judge({ inUseBecause }, '2026-06-01')).toMatchObject({
       standing: 'drifting',
-      because: bedsBecause,
-      driftBecause: bedsBecause,
+      because: inUseBecause,
+      driftBecause: inUseBecause,
     });
-    const both = judge({ bedsBecause, changePercent: 2.4 }, '2026-06-01');
+    const both = judge({ inUseBecause, changePercent: 2.4 }, '2026-06-01');
     expect(both.because).toContain('2.4 % more force');
     expect(both.driftBecause).toBeUndefined();
-    expect(judge({ bedsBecause }, '2027-03-03').standing).toBe('overdue');
+    expect(judge({ inUseBecause }, '2027-03-03').standing).toBe('overdue');
   });
 
   it('is ready, due soon and overdue as the days go by', () => {

@@ -11,6 +11,7 @@ const cells: Readonly<Record<Action, string>> = {
   'retire-equipment': /*    */ '. + + . .',
   'record-stressing': /*    */ '+ + + . .',
   'record-run': /*          */ '. + + . .',
+  'record-check': /*        */ '. + + . .',
   'approve-calibration': /* */ '. . - . .',
   'reject-calibration': /*  */ '. . + . .',
   'withdraw-certificate': /**/ '. . + . .',
