@@ -20,7 +20,7 @@ export function CheckList({ page }: { readonly page: PairPageAnswer }) {
   const isPast = useAsOfDay() !== null;
   const mayRecord = !isPast && page.parted === null && person !== null && mayDo(person.role, 'record-check');
   return (
-    <section className={styles.events} aria-label={text.title}>
+    <div className={styles.events}>
       <ScrollTable title={text.title} columns={text.columns} numbersFrom={3}>
         {page.checks.flatMap((check) => rowsOf(check))}
         {page.checks.length === 0 ? (
@@ -37,7 +37,7 @@ export function CheckList({ page }: { readonly page: PairPageAnswer }) {
         </div>
       ) : null}
       {mayRecord && isRecording ? <CheckForm page={page} onClose={() => setRecording(false)} /> : null}
-    </section>
+    </div>
   );
 }
 
