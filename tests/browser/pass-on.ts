@@ -15,15 +15,19 @@ export async function passOn(to: string): Promise<PassedOn> {
   let added = '';
   const pass = (asked: IncomingMessage, answer: ServerResponse) => {
     const isWorker = asked.url === '/service-worker.js';
-    const { 'if-none-match': known, 'if-modified-since': since, ...plain } = asked.headers;
+    const { 'if-none-match': known, 'if-modified-since': since, ...others } = asked.headers;
+    const { 'accept-encoding': _pressed, ...plain } = others;
     const { method } = asked;
-    // Of a file that is changed here the real server does not know whether it is new.
-    const headers =
-      isWorker || known === undefined ? plain : { ...plain, 'if-none-match': known, 'if-modified-since': since };
+    // Of a file that is changed here the real server does not know whether it is new, and nothing is added to a pressed one.
+    const headers = isWorker
+      ? plain
+      : known === undefined
+        ? others
+        : { ...others, 'if-none-match': known, 'if-modified-since': since };
     const onward = request(`${to}${asked.url ?? '/'}`, { method, headers }, (reply) => {
-      const { 'content-length': length, ...others } = reply.headers;
+      const { 'content-length': length, ...rest } = reply.headers;
       answer.writeHead(reply.statusCode ?? 500, {
-        ...others,
+        ...rest,
         ...(isWorker || length === undefined ? {} : { 'content-length': length }),
       });
       reply.on('data', (chunk) => answer.write(chunk));
