@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { fail, type Outcome, type Problem, succeed } from '../domain/problem.ts';
-import type { ElongationWindow } from '../domain/rules/elongation-window.ts';
+import { type ElongationWindow, type TensioningMethod, tensioningMethods } from '../domain/rules/elongation-window.ts';
 import { forceCorrectionKinds } from '../domain/strand/force-correction.ts';
 import type { Reel } from '../domain/strand/reel.ts';
 import { columnFor, figuresOf } from '../domain/strand/strand-row.ts';
@@ -83,6 +83,10 @@ export const stressingBody = z.strictObject({
   bed: line('The bed', 60),
   on: plantDay,
   pair: tag,
+  method: z
+    .enum(tensioningMethods, `The way of tensioning: ${tensioningMethods.join(' or ')}`)
+    .default('pre-tensioned')
+    .describe('Says which window of the rules gauge and elongation are judged by'),
   calibrationEntry: wholeFromOne('The number of the entry that approved the calibration'),
   strand: line('The strand', 80),
   reel: reelBody.optional().describe('From the mill certificate; left out, the figures of the table'),
@@ -119,11 +123,14 @@ export type StressingBody = z.input<typeof stressingBody>;
  * are no part of the body. Problems: `field-missing`, `field-invalid`, those of quantities, `unknown-strand`, those of
  * `recordStressing`; `where` names the field.
  */
-export function readStressingBody(input: unknown, window: ElongationWindow): Outcome<StressingRecord> {
+export function readStressingBody(
+  input: unknown,
+  windowOf: (method: TensioningMethod) => ElongationWindow,
+): Outcome<StressingRecord> {
   const read = readBody(stressingBody, input);
   if (!read.ok) return read;
   const body = read.value;
-  const facts = readFacts(body, window);
+  const facts = readFacts(body, windowOf(body.method));
   if (!facts.ok) return facts;
   const pulls = readEach(body.pulls, readPull);
   if (!pulls.ok) return pulls;

@@ -40,7 +40,7 @@ export function recordStressing(
     ...by,
     action: 'record-stressing',
     decide: (at) => {
-      const record = readStressingBody(input, elongationWindow('pre-tensioned', plant.state.rules));
+      const record = readStressingBody(input, (method) => elongationWindow(method, plant.state.rules));
       return record.ok ? decide(plant, record.value, { at, actor: by.actor.id }) : record;
     },
     answer: (number) => {

@@ -296,6 +296,18 @@ describe('one record', () => {
   });
 });
 
+describe('the window a record is judged by', () => {
+  it('is that of the way of tensioning, by the rules in force', async () => {
+    const sent = await bed();
+    await post(sent);
+    await post({ ...sent, method: 'post-tensioned' });
+    const [second, first] = (await get(at)).records.map(({ number }: { number: string }) => number);
+    const windowOf = async (number: string) => stressingAnswer.parse(await get(`${at}/${number}`)).window.percent;
+    expect([await windowOf(first), await windowOf(second)]).toEqual([5, 7]);
+    expect(problemOf(await post({ ...sent, method: 'by-hand' } as never))).toMatchObject({ where: 'method' });
+  });
+});
+
 describe('a bed pulled by a calibration that comes into doubt', () => {
   const doubts = async () => doubtListAnswer.parse(await get('/api/doubts')).doubts;
   const withdraw = (facts: object = {}) =>

@@ -6,7 +6,7 @@ import { preTensionedWindow } from '../../../src/domain/rules/elongation-window.
 import { outcomeValue } from '../../outcome-value.ts';
 import { body } from './stressing-body.ts';
 
-const record = outcomeValue(readStressingBody(body, preTensionedWindow));
+const record = outcomeValue(readStressingBody(body, () => preTensionedWindow));
 const rowsOf = (csv: string) => Papa.parse<string[]>(csv, { skipEmptyLines: true }).data;
 const statementsOf = (csv: string) => rowsOf(csv).filter(([first]) => first?.startsWith('# '));
 const pullsOf = (csv: string) => rowsOf(csv).slice(statementsOf(csv).length + 1);
@@ -48,7 +48,7 @@ describe('a stressing record as CSV', () => {
       ...body,
       pulls: [{ ...body.pulls[0], elongation: '29 in' }],
     };
-    const [row] = pullsOf(writeStressingCsv(outcomeValue(readStressingBody(low, preTensionedWindow))));
+    const [row] = pullsOf(writeStressingCsv(outcomeValue(readStressingBody(low, () => preTensionedWindow))));
     expect(row?.[12]).toMatch(/^-1\.5/);
   });
 

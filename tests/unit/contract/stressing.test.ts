@@ -7,7 +7,7 @@ import { expectDigits } from '../../expect-digits.ts';
 import { outcomeValue } from '../../outcome-value.ts';
 import { body } from './stressing-body.ts';
 
-const read = (input: unknown) => readStressingBody(input, preTensionedWindow);
+const read = (input: unknown) => readStressingBody(input, () => preTensionedWindow);
 const { reel, ...withoutReel } = body;
 const withPull = (index: number, more: object): unknown => ({
   ...body,

@@ -2,11 +2,13 @@
 // plan-bed.ts.
 
 import { z } from 'zod';
+import { tensioningMethods } from '../../../domain/rules/elongation-window.ts';
 
 const setup = z.object({
   bed: z.string(),
   pair: z.string(),
   strand: z.string(),
+  method: z.enum(tensioningMethods).default('pre-tensioned'),
   /** Empty for the figures of the table, the id of a filed reel, or `another` where the figures are typed. */
   reel: z.string(),
   reelId: z.string(),
@@ -83,7 +85,17 @@ export function freshBed(key: string, start: BedStart = {}): BedDraft {
     version: 1,
     key,
     setup: {
-      ...{ bed: '', pair: '', strand: '', reel: '', forceUnit: 'kip', by: 'fraction', percent: '75', force: '' },
+      ...{
+        bed: '',
+        pair: '',
+        strand: '',
+        method: 'pre-tensioned',
+        reel: '',
+        forceUnit: 'kip',
+        by: 'fraction',
+        percent: '75',
+        force: '',
+      },
       ...blank,
       ...{ preload: '', length: '', lengthUnit: isMetric ? 'm' : 'ft', elongationUnit: isMetric ? 'mm' : 'in' },
       ...{ rows: '', engineer: '', abutmentMovement: '', formShortening: '' },

@@ -3,7 +3,7 @@
 
 import type { LookupAnswer } from '../../../contract/lookup.ts';
 import { fail, type Outcome, succeed } from '../../../domain/problem.ts';
-import { elongationWindow } from '../../../domain/rules/elongation-window.ts';
+import { elongationWindow, type TensioningMethod } from '../../../domain/rules/elongation-window.ts';
 import { theoreticalElongation } from '../../../domain/strand/elongation.ts';
 import { planForce } from '../../../domain/strand/plan-force.ts';
 import { figuresOf } from '../../../domain/strand/strand-row.ts';
@@ -27,6 +27,7 @@ export interface BedPlan {
   readonly pair: string;
   readonly strand: StrandOfBed;
   readonly strandsPulled: number;
+  readonly method: TensioningMethod;
   readonly pattern: BedPattern;
   readonly corrections: BedCorrections['recorded'];
   readonly length: Quantity<LengthUnit>;
@@ -103,13 +104,14 @@ export function planBed(setup: BedSetup, { snapshot, day }: ReadyDevice): Outcom
   const stretch = elongation.value.value;
   return succeed({
     ...{ bed: setup.bed.trim(), pair: setup.pair, strand: strand.value, strandsPulled, pattern },
+    method: setup.method,
     ...{ corrections: corrections.value.recorded, length: length.value, force: planned.value.uncorrected },
     basis: {
       strand: stretched,
       theoreticalForce: force,
       preload: preload.value,
       allowance,
-      window: elongationWindow('pre-tensioned', snapshot.rules),
+      window: elongationWindow(setup.method, snapshot.rules),
     },
     ceiling: planned.value.ceiling.force,
     elongation: stretch,

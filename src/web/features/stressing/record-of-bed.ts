@@ -56,6 +56,7 @@ export function bodyOfBed(draft: BedDraft, plan: BedPlan, begun: NonNullable<Bed
     bed: plan.bed,
     on: begun.on,
     pair: plan.pair,
+    method: plan.method,
     calibrationEntry: begun.calibrationEntry,
     strand: designation,
     ...(reel === null

@@ -2,6 +2,7 @@
 
 import { type ReactNode, useMemo, useState } from 'react';
 import type { Problem } from '../../../domain/problem.ts';
+import { tensioningMethods } from '../../../domain/rules/elongation-window.ts';
 import { Button } from '../../controls/button.tsx';
 import { SelectField } from '../../controls/select-field.tsx';
 import { TextField } from '../../controls/text-field.tsx';
@@ -114,6 +115,11 @@ export function SetupForm({ setup, device, problem, isLocked, onChange, onBegin 
         {select('forceUnit', text.forceUnit, unitOptions('kip', 'kN'))}
       </Row>
       <Row>
+        {select(
+          'method',
+          text.method,
+          tensioningMethods.map((value) => ({ value, text: text.methods[value] })),
+        )}
         {field('length', text.length(setup.lengthUnit), { inputMode: 'decimal' })}
         {select('lengthUnit', text.lengthUnit, unitOptions('ft', 'm'))}
         {field('rows', text.rows, { hint: text.rowsHint })}

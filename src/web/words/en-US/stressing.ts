@@ -106,6 +106,8 @@ export const stressing = {
   reelBreakingLoad: 'Breaking load',
   reelBreakingLoadHint: 'With its unit, for example 42.1 kip',
   reelCertificate: 'Mill certificate',
+  method: 'Way of tensioning',
+  methods: { 'pre-tensioned': 'Pre-tensioned, on a bed', 'post-tensioned': 'Post-tensioned, in ducts' },
   by: 'Force by',
   byFraction: 'Part of the breaking load',
   byForce: "The drawing's force",

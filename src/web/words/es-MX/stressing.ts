@@ -68,6 +68,8 @@ export const stressing: Catalogue<typeof english> = {
   reelBreakingLoad: 'Carga de ruptura',
   reelBreakingLoadHint: 'Con su unidad, por ejemplo 42.1 kip',
   reelCertificate: 'Certificado del fabricante',
+  method: 'Forma de tensar',
+  methods: { 'pre-tensioned': 'Pretensado, en una mesa', 'post-tensioned': 'Postensado, en ductos' },
   by: 'Fuerza según',
   byFraction: 'Parte de la carga de ruptura',
   byForce: 'La fuerza del plano',
