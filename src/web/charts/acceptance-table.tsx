@@ -2,8 +2,8 @@
 
 import type { AcceptanceResult } from '../../domain/calibration/acceptance-result.ts';
 import { formatNumber } from '../controls/format-number.ts';
+import { inLanguageAtDesk } from '../words/desk-sentence.ts';
 import { words } from '../words/desk-words.ts';
-import { inLanguage } from '../words/sentence.ts';
 import styles from './acceptance-table.module.css';
 import { ConditionalNote } from './conditional-note.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
@@ -37,7 +37,7 @@ export function AcceptanceTable({ acceptance }: { readonly acceptance: readonly 
                 ))}
               </p>
             ) : null}
-            <p>{inLanguage(result.message)}</p>
+            <p>{inLanguageAtDesk(result.message)}</p>
             <ConditionalNote results={[result]} />
             <p className={styles.basis}>{words.charts.basis(result.basis)}</p>
           </li>

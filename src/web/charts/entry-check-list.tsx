@@ -1,8 +1,8 @@
 // What looks wrong in a run sheet: each check with its weight by shape and word, and a link to its cell where there is one.
 
 import type { ReactNode } from 'react';
+import { inLanguageAtDesk } from '../words/desk-sentence.ts';
 import { words } from '../words/desk-words.ts';
-import { inLanguage } from '../words/sentence.ts';
 import { CheckMark, type EntryCheck } from './check-mark.tsx';
 import styles from './entry-check-list.module.css';
 
@@ -26,7 +26,7 @@ export function EntryCheckList({ checks, linkTo, repairOf, none = words.charts.n
           <li key={`${check.code} ${check.where} ${check.message}`} className={styles.check}>
             <CheckMark weight={check.weight} />
             <p>
-              {inLanguage(check.message)} {linkTo?.(check.where)}
+              {inLanguageAtDesk(check.message)} {linkTo?.(check.where)}
               {repairOf?.(check)}
             </p>
           </li>

@@ -2,8 +2,8 @@
 
 import type { ReactNode } from 'react';
 import type { Verdict } from '../../domain/calibration/acceptance-result.ts';
+import { inLanguageAtDesk } from '../words/desk-sentence.ts';
 import { words } from '../words/desk-words.ts';
-import { inLanguage } from '../words/sentence.ts';
 import { CheckMark, type EntryCheck } from './check-mark.tsx';
 import styles from './verdict-block.module.css';
 import { verdictHeadline } from './verdict-headline.ts';
@@ -40,7 +40,7 @@ export function VerdictBlock({ verdict, checks, linkTo, repairOf, withoutVerdict
         <ul className={styles.errors}>
           {errors.map((check) => (
             <li key={`${check.code} ${check.where} ${check.message}`}>
-              {inLanguage(check.message)} {linkTo?.(check.where)}
+              {inLanguageAtDesk(check.message)} {linkTo?.(check.where)}
               {repairOf?.(check)}
             </li>
           ))}

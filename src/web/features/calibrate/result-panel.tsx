@@ -8,8 +8,8 @@ import { CurveChart } from '../../charts/curve-chart.tsx';
 import { EntryCheckList } from '../../charts/entry-check-list.tsx';
 import { ResidualChart } from '../../charts/residual-chart.tsx';
 import { VerdictBlock } from '../../charts/verdict-block.tsx';
+import { inLanguageAtDesk } from '../../words/desk-sentence.ts';
 import { words } from '../../words/desk-words.ts';
-import { inLanguage } from '../../words/sentence.ts';
 import { CellLink } from './bad-cell-list.tsx';
 import { cellOfCheck } from './cell-of-check.ts';
 import { cellOfRepair } from './cell-of-repair.ts';
@@ -55,12 +55,12 @@ export function ResultPanel({ judged, grid, onRepair }: ResultPanelProps) {
         repairOf={repairOf}
         withoutVerdict={calibrate.notYet}
       >
-        {fit.ok ? null : <p>{inLanguage(fit.problem.message, fit.problem.code)}</p>}
+        {fit.ok ? null : <p>{inLanguageAtDesk(fit.problem.message, fit.problem.code)}</p>}
         {leftOut === 0 ? null : <p>{calibrate.pending(leftOut)}</p>}
         {reasons.length === 0 ? null : (
           <ul className={styles.reasons}>
             {reasons.map((result) => (
-              <li key={result.rule}>{inLanguage(result.message)}</li>
+              <li key={result.rule}>{inLanguageAtDesk(result.message)}</li>
             ))}
           </ul>
         )}

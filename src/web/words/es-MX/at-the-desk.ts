@@ -15,6 +15,7 @@ import { part } from './part.ts';
 import { people } from './people.ts';
 import { review } from './review.ts';
 import { rules } from './rules.ts';
+import { sentencesAtTheDesk } from './sentences-at-the-desk.ts';
 import { strands } from './strands.ts';
 import { stressing } from './stressing.ts';
 import { traceability } from './traceability.ts';
@@ -36,6 +37,7 @@ export const atTheDesk = {
   people,
   review,
   rules,
+  sentencesAtTheDesk,
   strands,
   stressing,
   traceability,

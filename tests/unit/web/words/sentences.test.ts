@@ -4,6 +4,7 @@ import { parseAst } from 'vite';
 import { describe, expect, it } from 'vitest';
 import { problemCodes } from '../../../../src/domain/problem.ts';
 import { sentences } from '../../../../src/web/words/es-MX/sentences.ts';
+import { sentencesAtTheDesk } from '../../../../src/web/words/es-MX/sentences-at-the-desk.ts';
 import { speakerOf } from '../../../../src/web/words/sentence.ts';
 
 const source = fileURLToPath(new URL('../../../../src/', import.meta.url));
@@ -124,10 +125,40 @@ describe('the sentences a crew may read', () => {
   });
 });
 
+describe('the sentences of acceptance', () => {
+  const atDesk = speakerOf([...sentences.templates, ...sentencesAtTheDesk]);
+
+  it('are all spoken in Spanish', () => {
+    const found = messagesIn('domain/calibration/acceptance.ts').filter((text) => / .*\.$/.test(text));
+    expect(found.length).toBeGreaterThan(10);
+    const composed = /^(Load efficiency <1> <2>|<1>: <2> of force <3>)/;
+    expect(found.filter((text) => !composed.test(text) && atDesk(text) === null)).toEqual([]);
+  });
+
+  it.each([
+    [
+      'Load efficiency 0.96 at 31 kip; 0.93 to 1 is expected.',
+      'Eficiencia de carga 0.96 en 31 kip; se espera de 0.93 a 1.',
+    ],
+    [
+      'Largest spread of the cycles at one level: 0.4 % of force at 10 kip; the limit is 2 %.',
+      'Mayor dispersión de los ciclos en un nivel: 0.4 % de la fuerza en 10 kip; el límite es 2 %.',
+    ],
+    [
+      'Largest deviation of a level from the curve: 0.8 % of force at 10 kip, U 0.5 %; the limit is 2 %, to pass outright 1.5 %.',
+      'Mayor desviación de un nivel respecto de la curva: 0.8 % de la fuerza en 10 kip, U 0.5 %; el límite es 2 %, para cumplir sin condición 1.5 %.',
+    ],
+    ['The sheet has 2 cycles; at least 3 are needed.', 'La hoja tiene 2 ciclos; hacen falta al menos 3.'],
+  ])('%s', (english, spanish) => {
+    expect(atDesk(english)).toBe(spanish);
+  });
+});
+
 describe('a template', () => {
   it('has the same holes in both languages', () => {
     const holes = (text: string) => [...text.matchAll(/\{(\w+)(?::s)?\}/g)].map(([, name]) => name).toSorted();
-    for (const [english, spanish] of sentences.templates) expect(holes(spanish), english).toEqual(holes(english));
+    for (const [english, spanish] of [...sentences.templates, ...sentencesAtTheDesk])
+      expect(holes(spanish), english).toEqual(holes(english));
   });
 
   it('left out is missed, and a narrow one goes before a wide one', () => {
