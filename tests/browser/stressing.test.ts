@@ -185,6 +185,28 @@ describe('a bed', () => {
     await expectSound();
   });
 
+  test('whose preload lies below the calibrated range still shows its plan, in the units of the pair', async () => {
+    await page.goto('/stressing');
+    await key('Record a bed').click();
+    await page.getByLabel('Bed', { exact: true }).fill('Bed metric');
+    await page.getByLabel('Pair', { exact: true }).selectOption('P-04');
+    await page.getByLabel('Strand', { exact: true }).selectOption('1/2 in 270');
+    await page.getByLabel('Forces in').selectOption('kN');
+    await page.getByLabel('Length in', { exact: true }).selectOption('m');
+    await page.getByLabel('Elongation in', { exact: true }).selectOption('mm');
+    await page.getByLabel('Length chuck to chuck, m').fill('120');
+    await page.getByLabel('Preload of the jack, kN').fill('5');
+    await page.getByLabel('Strands in each row, from the bottom').fill('2');
+    await key('Begin pulling').click();
+    const plan = page.getByRole('region', { name: 'Plan of each pull' });
+    await plan.getByText('below the calibrated range').waitFor();
+    await plan.getByText('mm', { exact: true }).waitFor();
+    expect(await key('As planned').count()).toBe(0);
+    await page.getByLabel('Preload read, bar').fill('12');
+    expect(await page.getByText('The preload read is not the planned').count()).toBe(0);
+    await expectSound();
+  });
+
   test('is recorded by keyboard alone', async () => {
     await begin('Bed keyboard');
     await page.getByLabel('Preload read, psi').focus();

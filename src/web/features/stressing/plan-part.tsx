@@ -13,7 +13,7 @@ export function PlanPart({ plan }: { readonly plan: BedPlan }) {
   const text = words.stressing;
   const { answer, basis, elongation, travel } = plan;
   const { preload, readingToSet, doNotExceed } = answer;
-  if (preload === null || readingToSet === null) return null;
+  if (readingToSet === null) return null;
   const hasAllowance = travel.value !== elongation.value;
   return (
     <section className={styles.plan} aria-label={text.planTitle}>
@@ -25,13 +25,23 @@ export function PlanPart({ plan }: { readonly plan: BedPlan }) {
           size="large"
           note={text.forForce(formatQuantity(basis.theoreticalForce, fourDigits))}
         />
-        <Figure
-          label={text.preloadTo}
-          value={formatNumber(preload.readingToSet.value, asTyped)}
-          unit={formatUnit(preload.readingToSet.unit)}
-          size="large"
-          note={text.forForce(formatQuantity(basis.preload, fourDigits))}
-        />
+        {preload === null ? (
+          <Figure
+            label={text.preloadTo}
+            value={formatNumber(basis.preload.value, fourDigits)}
+            unit={formatUnit(basis.preload.unit)}
+            size="large"
+            note={text.preloadNotOnCurve}
+          />
+        ) : (
+          <Figure
+            label={text.preloadTo}
+            value={formatNumber(preload.readingToSet.value, asTyped)}
+            unit={formatUnit(preload.readingToSet.unit)}
+            size="large"
+            note={text.forForce(formatQuantity(basis.preload, fourDigits))}
+          />
+        )}
         {doNotExceed === null ? null : (
           <Figure
             label={text.neverAbove}

@@ -55,7 +55,8 @@ export function PullPart({ draft, plan, device, onChange }: PullPartProps) {
     elongation: text.elongationRead(formatUnit(plan.elongation.unit)),
   };
   const planned = plannedReadings(plan);
-  const isPreloadOff = open.preload.trim() !== '' && Number(open.preload) !== Number(planned.preload);
+  const isPreloadOff =
+    planned.preload !== '' && open.preload.trim() !== '' && Number(open.preload) !== Number(planned.preload);
   return (
     <section className={styles.pull} aria-label={text.pullTitle(number, strands)}>
       <h2>
@@ -96,7 +97,7 @@ export function PullPart({ draft, plan, device, onChange }: PullPartProps) {
         </p>
       ) : null}
       <Keypad
-        planned={field === 'elongation' ? null : text.asPlanned}
+        planned={field === 'elongation' || planned[field] === '' ? null : text.asPlanned}
         hasEighths={field === 'elongation' && plan.elongation.unit === 'in'}
         onKey={(key) => {
           const plannedNumber = field === 'elongation' ? null : planned[field];

@@ -137,6 +137,7 @@ export const stressing = {
   planTitle: 'Plan of each pull',
   setTo: 'Set to',
   preloadTo: 'Preload',
+  preloadNotOnCurve: 'below the calibrated range: no reading for it',
   neverAbove: 'Never above',
   forForce: (force: string) => `for ${force}`,
   expectedElongation: 'Elongation',

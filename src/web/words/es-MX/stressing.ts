@@ -106,6 +106,7 @@ export const stressing: Catalogue<typeof english> = {
   planTitle: 'Plan de cada jalón',
   setTo: 'Fijar en',
   preloadTo: 'Precarga',
+  preloadNotOnCurve: 'debajo del intervalo calibrado: sin lectura para ella',
   neverAbove: 'Nunca más de',
   forForce: (force) => `para ${force}`,
   expectedElongation: 'Alargamiento',
