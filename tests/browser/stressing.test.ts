@@ -165,6 +165,23 @@ describe('a bed', () => {
     await line('Bed reloaded').waitFor({ state: 'detached' });
   });
 
+  test('is left alone by a new version, which waits for a person', async () => {
+    await page.goto('/stressing');
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.reload();
+    await begin('Bed and version');
+    await enterPull('27');
+    front.changeServiceWorker('\n// another build\n');
+    await page.evaluate(async () => {
+      await (await navigator.serviceWorker.getRegistration())?.update();
+    });
+    await page.getByText('New version ready.').waitFor({ state: 'attached' });
+    expect(await page.getByLabel('Elongation, in').inputValue()).toBe('27');
+    await key('Reload').click();
+    await page.getByRole('heading', { name: 'Pull 1: strand 1' }).waitFor();
+    expect(await page.getByLabel('Elongation, in').inputValue()).toBe('27');
+  });
+
   test('shows how its figures were reckoned, with the correction an engineer decided on', async () => {
     await page.goto('/stressing');
     await key('Record a bed').click();

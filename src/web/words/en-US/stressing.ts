@@ -107,7 +107,7 @@ export const stressing = {
   reelBreakingLoadHint: 'With its unit, for example 42.1 kip',
   reelCertificate: 'Mill certificate',
   method: 'Way of tensioning',
-  methods: { 'pre-tensioned': 'Pre-tensioned, on a bed', 'post-tensioned': 'Post-tensioned, in ducts' },
+  methods: { 'pre-tensioned': 'Pre-tensioned', 'post-tensioned': 'Post-tensioned' },
   by: 'Force by',
   byFraction: 'Part of the breaking load',
   byForce: "The drawing's force",

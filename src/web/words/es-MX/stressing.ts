@@ -69,7 +69,7 @@ export const stressing: Catalogue<typeof english> = {
   reelBreakingLoadHint: 'Con su unidad, por ejemplo 42.1 kip',
   reelCertificate: 'Certificado del fabricante',
   method: 'Forma de tensar',
-  methods: { 'pre-tensioned': 'Pretensado, en una mesa', 'post-tensioned': 'Postensado, en ductos' },
+  methods: { 'pre-tensioned': 'Pretensado', 'post-tensioned': 'Postensado' },
   by: 'Fuerza según',
   byFraction: 'Parte de la carga de ruptura',
   byForce: 'La fuerza del plano',
